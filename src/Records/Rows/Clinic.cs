@@ -1,0 +1,18 @@
+namespace MomentArm.Records;
+
+/// <summary>A clinic: the wall around everything else.</summary>
+public sealed class Clinic : IAuditedRow, IVersionedRow
+{
+    public Guid Id { get; init; }
+
+    public required string Name { get; set; }
+
+    public string? Phone { get; set; }
+
+    /// <summary>IANA name, for example America/Chicago.</summary>
+    public required string TimeZone { get; set; }
+
+    public Guid RowVersion { get; set; }
+
+    Guid IClinicRow.ClinicId => Id;
+}
