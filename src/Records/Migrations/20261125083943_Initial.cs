@@ -19,6 +19,7 @@ namespace MomentArm.Records.Migrations
                     Name = table.Column<string>(type: "TEXT", nullable: false),
                     Phone = table.Column<string>(type: "TEXT", nullable: true),
                     TimeZone = table.Column<string>(type: "TEXT", nullable: false),
+                    IsDemo = table.Column<bool>(type: "INTEGER", nullable: false),
                     RowVersion = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>

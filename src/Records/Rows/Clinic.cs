@@ -12,6 +12,9 @@ public sealed class Clinic : IAuditedRow, IVersionedRow
     /// <summary>IANA name, for example America/Chicago.</summary>
     public required string TimeZone { get; set; }
 
+    /// <summary>The invented clinic for looking around, which anyone at this computer may enter without an account.</summary>
+    public bool IsDemo { get; init; }
+
     public Guid RowVersion { get; set; }
 
     Guid IClinicRow.ClinicId => Id;

@@ -7,7 +7,8 @@ namespace MomentArm.Records;
 /// <param name="Name">Name of the clinic.</param>
 /// <param name="TimeZone">IANA name, for example America/Chicago.</param>
 /// <param name="Phone">The number a patient calls.</param>
-public sealed record ClinicDetails(string Name, string TimeZone, string? Phone = null);
+/// <param name="IsDemo">Whether it is the invented clinic that may be entered without an account.</param>
+public sealed record ClinicDetails(string Name, string TimeZone, string? Phone = null, bool IsDemo = false);
 
 /// <summary>Someone who is to sign in.</summary>
 public sealed record ClinicianDetails(string DisplayName, string Email, string Password);
@@ -43,6 +44,7 @@ public sealed class ClinicSetup(RecordsContext db, UserManager<Clinician> users,
             Name = clinic.Name.Trim(),
             Phone = clinic.Phone,
             TimeZone = clinic.TimeZone,
+            IsDemo = clinic.IsDemo,
         };
         var ownerId = Guid.CreateVersion7(clock.GetUtcNow());
         db.ActAs(new Acting(row.Id, ownerId, owner.DisplayName), clock);
