@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
+using MomentArm.Records;
 using MomentArm.Web.Security;
 
 namespace MomentArm.Web.Hosting;
@@ -8,7 +10,7 @@ public static class HealthServices
 {
     public static IServiceCollection AddHealth(this IServiceCollection services)
     {
-        services.AddHealthChecks();
+        services.AddHealthChecks().AddCheck<DatabaseCheck>("database");
         return services;
     }
 
@@ -16,5 +18,12 @@ public static class HealthServices
     {
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = static _ => false }).Add(OpenEndpoints.Open);
         app.MapHealthChecks("/health/ready").Add(OpenEndpoints.Open);
+    }
+
+    private sealed class DatabaseCheck(Database database) : IHealthCheck
+    {
+        public async Task<HealthCheckResult> CheckHealthAsync(
+            HealthCheckContext context, CancellationToken cancellationToken = default) =>
+            await database.IsReadyAsync(cancellationToken) ? HealthCheckResult.Healthy() : HealthCheckResult.Unhealthy();
     }
 }
