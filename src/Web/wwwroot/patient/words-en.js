@@ -136,7 +136,7 @@ export const words = {
 
   /** @param {Phase} phase @param {string} word @returns {string} */
   phase: (phase, word) => {
-    const [out, back] = TEMPO[word] ?? ['Go', 'Come back'];
+    const [out, back] = Object.hasOwn(TEMPO, word) ? TEMPO[word] : ['Go', 'Come back'];
     return { ready: 'Get ready', out, hold: 'Hold', back, rest: 'Rest' }[phase];
   },
   /** @param {Dose} dose @param {string} word */
