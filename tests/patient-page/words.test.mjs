@@ -8,7 +8,7 @@ function texts() {
   const made = [
     words.stopPain(3), words.call('555 0100'), words.morningFor('Wednesday'), words.overview(3, 14), words.week(2, 4),
     words.waiting(2), words.earlierSaved('Tuesday'), words.place(1, 3), words.minutesLeft(9), words.startSet(1, 3),
-    words.goOnSet(2), words.ofRepetitions(dose, 'lift'), words.setOf(1, 3), words.sayRest(1, 3, 60), words.savedWhat(3, 7),
+    words.goOnSet(2), words.ofRepetitions(dose, 'lift'), words.setOf(1, 3), words.setsDone(0, 3), words.sayRest(1, 3, 60), words.savedWhat(3, 7),
   ];
   return [...Object.values(words).flat().filter((value) => typeof value === 'string'), ...made];
 }

@@ -22,213 +22,235 @@ import * as sessions from './session.js';
 import { keepAwake } from './signals.js';
 import { keysFor, readJson, uuid, writeJson } from './store.js';
 
-/** @typedef {{ token: string, words: Words, root: HTMLElement, live: HTMLElement, store: ReturnType<typeof import('./store.js').layeredStorage> }} Parts */
-/** @typedef {ReturnType<typeof createApp>} App */
+/** @typedef {ReturnType<typeof import('./store.js').layeredStorage>} Store */
 
-/** @param {Parts} parts */
-export function createApp({ token, words, root, live, store }) {
-  const { storage, lasting } = store;
-  const keys = keysFor(token);
+/** How long an opened program counts as today's. */
+const FRESH_MILLISECONDS = 30 * 60 * 1000;
+
+export class App {
+  /** @type {View} */
+  view = 'loading';
+  /** @type {Problem} */
+  problem = { kind: 'gone' };
+  /** Set once the link is open; screens that need it are shown only then. @type {Program} */
+  program = /** @type {any} */ (null);
+  /** @type {Session | null} */
+  session = null;
+  /** @type {{ id: string, exercises: number, sets: number, advice: boolean } | null} */
+  finished = null;
+  /** @type {string[]} lines to tell on the overview */
+  notices = [];
+
+  #openedAt = 0;
+  /** True while the browser's history holds an entry of ours, so that its Back button stays on the page. */
+  #historyEntry = false;
   /** @type {Screen | null} */
-  let screen = null;
-  let outsideEntry = false;
+  #screen = null;
   /** @type {Promise<unknown>} */
-  let sending = Promise.resolve();
+  #sending = Promise.resolve();
 
-  const app = {
-    words,
-    lasting,
-    /** @type {View} */
-    view: 'loading',
-    /** @type {Problem} */
-    problem: { kind: 'gone' },
-    /** Set once the link is open; screens that need it are shown only then. @type {Program} */
-    program: /** @type {any} */ (null),
-    /** @type {Session | null} */
-    session: null,
-    /** @type {{ id: string, exercises: number, sets: number, advice: boolean } | null} */
-    finished: null,
-    /** @type {string[]} lines to tell on the overview */
-    notices: [],
+  /** @param {{ token: string, words: Words, root: HTMLElement, live: HTMLElement, store: Store }} given */
+  constructor({ token, words, root, live, store }) {
+    this.token = token;
+    this.words = words;
+    this.root = root;
+    this.live = live;
+    this.storage = store.storage;
+    this.lasting = store.lasting;
+    this.keys = keysFor(token);
     /** @type {Settings} */
-    settings: { beeps: false, buzz: true, bigText: false, ...readJson(storage, keys.settings, {}) },
+    this.settings = { beeps: false, buzz: true, bigText: false, ...readJson(this.storage, this.keys.settings, {}) };
+    this.#applySettings();
+  }
 
-    /** Opens the link, sends what waited, and shows where the person is. */
-    async open() {
-      document.documentElement.classList.toggle('big-text', app.settings.bigText);
-      if (token === '') return app.fail({ kind: 'noLink' });
-      app.show('loading');
-      const answer = await openProgram(token);
-      if ('failure' in answer) return app.fail({ ...answer, kind: answer.failure });
-      app.program = answer.program;
-      document.documentElement.lang = answer.program.language;
-      app.takeUpSession();
-      await app.send();
-      const { askMorning } = app.program;
-      const ask = askMorning !== null && readJson(storage, keys.morning, '') !== askMorning.day;
-      app.show(ask && app.session === null ? 'morning' : 'overview');
-    },
+  /** Opens the link, sends what waited, and shows where the person is. */
+  async open() {
+    if (this.token === '') return this.fail({ kind: 'noLink' });
+    this.show('loading');
+    const answer = await openProgram(this.token);
+    if ('failure' in answer) {
+      // Without a network today's program is still here; without the program there is nothing to show.
+      if (answer.failure === 'offline' && this.program !== null) return this.show('overview');
+      return this.fail({ ...answer, kind: answer.failure });
+    }
+    this.program = answer.program;
+    this.#openedAt = Date.now();
+    document.documentElement.lang = answer.program.language;
+    this.#takeUpSession();
+    await this.send();
+    const { askMorning } = this.program;
+    const ask = askMorning !== null && readJson(this.storage, this.keys.morning, '') !== askMorning.day;
+    this.show(ask && this.session === null ? 'morning' : 'overview');
+  }
 
-    /** @param {Problem} problem */
-    fail(problem) {
-      app.problem = problem;
-      app.show('problem');
-    },
+  /** @param {Problem} problem */
+  fail(problem) {
+    this.problem = problem;
+    this.show('problem');
+  }
 
-    /** Goes on with today's session; one left unfinished on another day is kept for the clinic as far as it went. */
-    takeUpSession() {
-      const stored = readJson(storage, keys.session, /** @type {Session | null} */ (null));
-      app.session = null;
-      if (stored === null) return;
-      if (sessions.fits(stored, app.program)) {
-        app.session = sessions.afterReload(stored);
-        return;
-      }
-      if (sessions.anythingDone(stored)) {
-        put(storage, keys.outbox, { kind: 'session', body: sessions.toLog(stored) });
-        app.notices = [words.earlierSaved(words.date(stored.day))];
-      }
-      storage.removeItem(keys.session);
-    },
+  /** Goes on with today's session; one left unfinished on another day is kept for the clinic as far as it went. */
+  #takeUpSession() {
+    const stored = readJson(this.storage, this.keys.session, /** @type {Session | null} */ (null));
+    this.session = null;
+    if (stored === null) return;
+    if (sessions.fits(stored, this.program)) {
+      this.session = sessions.afterReload(stored);
+      return;
+    }
+    if (sessions.anythingDone(stored)) {
+      put(this.storage, this.keys.outbox, { kind: 'session', body: sessions.toLog(stored) });
+      this.notices = [this.words.earlierSaved(this.words.date(stored.day))];
+    }
+    this.storage.removeItem(this.keys.session);
+  }
 
-    begin() {
-      app.session ??= sessions.startSession(app.program, app.newId());
-      app.update(app.session);
-    },
+  begin() {
+    this.update(this.session ?? sessions.startSession(this.program, this.newId()));
+  }
 
-    newId: () => uuid((bytes) => crypto.getRandomValues(bytes)),
+  newId() {
+    return uuid((bytes) => crypto.getRandomValues(bytes));
+  }
 
-    /** Stores the session without drawing anew. @param {Session} session */
-    record(session) {
-      app.session = session;
-      writeJson(storage, keys.session, session);
-    },
+  /** Stores the session without drawing anew. @param {Session} session */
+  record(session) {
+    this.session = session;
+    writeJson(this.storage, this.keys.session, session);
+  }
 
-    /** @param {Session} session */
-    update(session) {
-      app.record(session);
-      app.show('session');
-    },
+  /** @param {Session} session */
+  update(session) {
+    this.record(session);
+    this.show('session');
+  }
 
-    back() {
-      if (app.view === 'session' && app.session !== null) {
-        const before = sessions.back(app.session);
-        if (before === null) app.show('overview');
-        else app.update(before);
-      } else {
-        app.show('overview');
-      }
-    },
+  back() {
+    const before = this.view === 'session' && this.session !== null ? sessions.back(this.session) : null;
+    if (before === null) this.show('overview');
+    else this.update(before);
+  }
 
-    async finish() {
-      const { session } = app;
-      if (session === null) return;
-      const titles = app.program.items.map((item) => (item.sideLine ? `${item.title} (${item.sideLine})` : item.title));
-      const done = session.results.filter((result) => result.repetitionsDone > 0);
-      app.finished = {
-        id: session.id,
-        exercises: done.length,
-        sets: done.reduce((sum, result) => sum + result.setsDone, 0),
-        advice: sessions.painAbove(session, app.program.painCeiling),
-      };
-      put(storage, keys.outbox, { kind: 'session', body: sessions.toLog(session, titles) });
-      storage.removeItem(keys.session);
-      app.session = null;
-      writeJson(storage, keys.finished, app.program.today);
-      await app.sendAndShow();
-    },
+  async finish() {
+    const { session } = this;
+    if (session === null) return;
+    const titles = this.program.items.map((item) => (item.sideLine ? `${item.title} (${item.sideLine})` : item.title));
+    const done = session.results.filter((result) => result.repetitionsDone > 0);
+    this.finished = {
+      id: session.id,
+      exercises: done.length,
+      sets: done.reduce((sum, result) => sum + result.setsDone, 0),
+      advice: sessions.painAbove(session, this.program.painCeiling),
+    };
+    put(this.storage, this.keys.outbox, { kind: 'session', body: sessions.toLog(session, titles) });
+    this.storage.removeItem(this.keys.session);
+    this.session = null;
+    writeJson(this.storage, this.keys.finished, this.program.today);
+    await this.sendAndShow();
+  }
 
-    async sendAndShow() {
-      app.show('saving');
-      await app.send();
-      app.show('saved');
-    },
+  async sendAndShow() {
+    this.show('saving');
+    await this.send();
+    this.show('saved');
+  }
 
-    /** @param {MorningLog} morning */
-    answerMorning(morning) {
-      put(storage, keys.outbox, { kind: 'morning', body: morning });
-      writeJson(storage, keys.morning, morning.day);
-      if (morning.compared === 'worse' || morning.pain > app.program.painCeiling) app.notices = [words.morningWorse];
-      app.show('overview');
-      void app.send();
-    },
+  /** @param {MorningLog} morning */
+  answerMorning(morning) {
+    put(this.storage, this.keys.outbox, { kind: 'morning', body: morning });
+    writeJson(this.storage, this.keys.morning, morning.day);
+    if (morning.compared === 'worse' || morning.pain > this.program.painCeiling) this.notices = [this.words.morningWorse];
+    this.show('overview');
+    void this.send();
+  }
 
-    /** Sends what waits, one round at a time. */
-    send() {
-      const round = sending.then(() => flush(storage, keys.outbox, (entry) => sendEntry(token, entry)));
-      sending = round.catch(() => undefined);
-      return round;
-    },
+  /** Sends what waits, one round at a time. */
+  send() {
+    const round = this.#sending.then(() => flush(this.storage, this.keys.outbox, (entry) => sendEntry(this.token, entry)));
+    this.#sending = round.catch(() => undefined);
+    return round;
+  }
 
-    /** @param {string} id @returns {'saved' | 'kept' | 'refused'} */
-    fate(id) {
-      const entry = read(storage, keys.outbox).find((e) => e.body.id === id);
-      if (entry === undefined) return 'saved';
-      return entry.refused === undefined ? 'kept' : 'refused';
-    },
+  /** @param {string} id @returns {'saved' | 'kept' | 'refused'} */
+  fate(id) {
+    const entry = read(this.storage, this.keys.outbox).find((e) => e.body.id === id);
+    if (entry === undefined) return 'saved';
+    return entry.refused === undefined ? 'kept' : 'refused';
+  }
 
-    waitingSessions: () => waiting(storage, keys.outbox).filter((entry) => entry.kind === 'session').length,
-    finishedToday: () => readJson(storage, keys.finished, '') === app.program.today,
+  waitingSessions() {
+    return waiting(this.storage, this.keys.outbox).filter((entry) => entry.kind === 'session').length;
+  }
 
-    /** True the first time an exercise is shown on this phone. @param {string} exerciseId */
-    firstTime(exerciseId) {
-      /** @type {string[]} */
-      const seen = readJson(storage, keys.seen, []);
-      if (seen.includes(exerciseId)) return false;
-      writeJson(storage, keys.seen, [...seen, exerciseId]);
-      return true;
-    },
+  finishedToday() {
+    return readJson(this.storage, this.keys.finished, '') === this.program.today;
+  }
 
-    /** @param {Partial<Settings>} change */
-    set(change) {
-      app.settings = { ...app.settings, ...change };
-      writeJson(storage, keys.settings, app.settings);
-      document.documentElement.classList.toggle('big-text', app.settings.bigText);
-    },
+  /** True the first time an exercise is shown on this phone. @param {string} exerciseId */
+  firstTime(exerciseId) {
+    const seen = readJson(this.storage, this.keys.seen, /** @type {string[]} */ ([]));
+    if (seen.includes(exerciseId)) return false;
+    writeJson(this.storage, this.keys.seen, [...seen, exerciseId]);
+    return true;
+  }
 
-    async online() {
-      if (app.view === 'problem' && app.problem.kind === 'offline') return app.open();
-      if (token === '') return;
-      await app.send();
-      if (app.view === 'saved' || app.view === 'overview') app.show(app.view);
-    },
+  /** @param {Partial<Settings>} change */
+  set(change) {
+    this.settings = { ...this.settings, ...change };
+    writeJson(this.storage, this.keys.settings, this.settings);
+    this.#applySettings();
+  }
 
-    /** @param {boolean} visible */
-    visibility: (visible) => screen?.visibility?.(visible),
+  #applySettings() {
+    document.documentElement.classList.toggle('big-text', this.settings.bigText);
+  }
 
-    /** Stills whatever moves or counts, while a dialog is open. */
-    hold: () => screen?.hold?.(),
+  async online() {
+    if (this.view === 'problem' && this.problem.kind === 'offline') return this.open();
+    if (this.program === null) return;
+    await this.send();
+    if (this.view === 'saved' || this.view === 'overview') this.show(this.view);
+  }
 
-    leaveByBrowser() {
-      outsideEntry = false;
-      if (app.view === 'session') app.back();
-    },
+  /** @param {boolean} visible */
+  visibility(visible) {
+    this.#screen?.visibility?.(visible);
+    // A page left open overnight must not log today's work under yesterday.
+    if (visible && this.view === 'overview' && Date.now() - this.#openedAt > FRESH_MILLISECONDS) void this.open();
+  }
 
-    /** Says a line to screen readers. @param {string} line */
-    say(line) {
-      live.textContent = line;
-    },
+  /** Stills whatever moves or counts, while a dialog is open. */
+  hold() {
+    this.#screen?.hold?.();
+  }
 
-    /** @param {View} view */
-    show(view) {
-      screen?.dispose?.();
-      app.view = view;
-      app.say('');
-      keepAwake(view === 'session');
-      if (view === 'session' && !outsideEntry) {
-        // The phone's own Back button then goes one step back instead of leaving a half-done session.
-        history.pushState(null, '');
-        outsideEntry = true;
-      }
-      screen = screenFor(app);
-      root.replaceChildren(...frameScreen(app, screen.content));
-      const title = root.querySelector('h1');
-      document.title = title ? `${title.textContent} – ${words.pageTitle}` : words.pageTitle;
-      window.scrollTo(0, 0);
-      title?.focus({ preventScroll: true });
-    },
-  };
-  return app;
+  leaveByBrowser() {
+    this.#historyEntry = false;
+    if (this.view === 'session') this.back();
+  }
+
+  /** Says a line to screen readers. @param {string} line */
+  say(line) {
+    this.live.textContent = line;
+  }
+
+  /** @param {View} view */
+  show(view) {
+    this.#screen?.dispose?.();
+    this.view = view;
+    this.say('');
+    keepAwake(view === 'session');
+    if (view === 'session' && !this.#historyEntry) {
+      history.pushState(null, '');
+      this.#historyEntry = true;
+    }
+    this.#screen = screenFor(this);
+    this.root.replaceChildren(...frameScreen(this, this.#screen.content));
+    const title = this.root.querySelector('h1');
+    document.title = title ? `${title.textContent} – ${this.words.pageTitle}` : this.words.pageTitle;
+    window.scrollTo(0, 0);
+    title?.focus({ preventScroll: true });
+  }
 }
 
 /** @param {App} app @returns {Screen} */

@@ -1,14 +1,14 @@
 // @ts-check
 // Starts the page. The link's token is the part after '#'; it never leaves the phone except in request bodies.
 
-import { createApp } from './app.js';
+import { App } from './app.js';
 import { layeredStorage } from './store.js';
 import { words } from './words-en.js';
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 const live = /** @type {HTMLElement} */ (document.getElementById('say'));
-const app = createApp({
-  token: decodeURIComponent(location.hash.slice(1)).trim(),
+const app = new App({
+  token: location.hash.slice(1),
   words,
   root,
   live,

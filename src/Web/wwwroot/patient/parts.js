@@ -97,7 +97,7 @@ export function painAdvice(app) {
 }
 
 /**
- * One choice out of a few as radio buttons in a named group.
+ * A rating from 0 to 10 as radio buttons, with words at both ends.
  * @param {{ title: string, hint?: string, low: string, high: string, chosen: number | null, onchoose: (value: number) => void }} question
  */
 export function numberQuestion({ title, hint, low, high, chosen, onchoose }) {

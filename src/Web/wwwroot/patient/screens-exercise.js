@@ -119,7 +119,7 @@ export function reportScreen(app, session) {
     content: [
       h('p.over', {}, item.title),
       heading(words.reportTitle),
-      h('p.lead', {}, words.setOf(result.setsDone, result.sets)),
+      h('p.lead', {}, words.setsDone(result.setsDone, result.sets)),
       h(
         'div.choices',
         {},

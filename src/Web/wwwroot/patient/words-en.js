@@ -74,7 +74,7 @@ export const words = {
   morningTitle: 'How is your pain this morning?',
   /** @param {string} day */
   morningFor: (day) => `${day}. This is about how you felt when you got up.`,
-  comparedTitle: 'And next to the day before?',
+  comparedTitle: 'Better or worse than yesterday?',
   better: 'Better',
   same: 'About the same',
   worse: 'Worse',
@@ -147,6 +147,8 @@ export const words = {
   },
   /** @param {number} set @param {number} sets */
   setOf: (set, sets) => `Set ${set} of ${sets}`,
+  /** @param {number} done @param {number} sets */
+  setsDone: (done, sets) => `${done} of ${count(sets, 'set')} done`,
   seconds: 'seconds',
   upNext: 'Next',
   pause: 'Pause',
@@ -168,7 +170,7 @@ export const words = {
   hurtMe: 'It hurt',
 
   hurtTitle: 'Stop. Let it settle.',
-  hurtNoted: 'We noted that this one hurt. Your therapist will see it.',
+  hurtNoted: 'We noted it. Your therapist will see it.',
   hurtEasierTitle: 'Next time, or now if the pain is gone',
   hurtNext: 'Next exercise',
   hurtLast: 'Go to the last questions',
