@@ -73,7 +73,7 @@ public sealed record Measure
     public double? SymmetryLimit { get; init; }
 
     /// <summary>Set-up of a strength test; present for strength only.</summary>
-    public StrengthTest? Strength { get; init; }
+    public StrengthSetUp? Strength { get; init; }
 
     /// <summary>Cautions for the examiner.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];

@@ -140,7 +140,7 @@ internal sealed class ReadingMaker(string asTyped)
             return false;
         }
 
-        if (lever is > 0.02 and <= 1.2)
+        if (lever is >= 0.03 and <= 1.2)
         {
             if (lever > test.LeverArmMostM)
                 Question(where, $"A lever arm of {Say.Centimetres(lever)} is long for {measure.Name.ToLowerInvariant()} (usually about {Say.Centimetres(test.LeverArmHintM)}). Is it right?");

@@ -6,7 +6,7 @@ namespace MomentArm.Exam;
 /// The set-up of a strength test: where the pad sits and how the body lies, so that the limb's own weight can be
 /// computed and added to what the muscles do.
 /// </summary>
-public sealed record StrengthTest
+public sealed record StrengthSetUp
 {
     /// <summary>Usual distance from joint centre to pad, metres. A hint for the entry field; never used as a value.</summary>
     public required double LeverArmHintM { get; init; }
@@ -28,4 +28,15 @@ public sealed record StrengthTest
 
     /// <summary>Clinical joint angles of the other limb, radians.</summary>
     public required LimbAngles Other { get; init; }
+
+    /// <summary>The test as a held pose, tested limb = working limb, without contacts: the table carries the body.</summary>
+    public PosedFrame Pose => new()
+    {
+        Name = "test",
+        Orientation = Orientation,
+        Working = Tested,
+        Other = Other,
+        Axial = AxialAngles.Neutral,
+        Contacts = [],
+    };
 }
