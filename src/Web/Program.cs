@@ -1,5 +1,6 @@
 using MomentArm.Records;
 using MomentArm.Web.Account;
+using MomentArm.Web.Clinic;
 using MomentArm.Web.Hosting;
 using MomentArm.Web.Security;
 
@@ -9,6 +10,7 @@ builder.Services.AddSingleton(settings);
 builder.Services.AddSingleton(TimeProvider.System);
 var accounts = builder.Services.AddRecords(settings.DatabasePath);
 builder.Services.AddHostedService<DatabaseStart>();
+builder.Services.AddClinicWork(settings);
 builder.Services.AddLook(settings);
 builder.Services.AddSignIn(accounts, settings);
 builder.Services.AddHealth();

@@ -23,6 +23,10 @@ public sealed class PatientStore(RecordsWork work)
             },
             cancellationToken);
 
+    /// <summary>The acting person's clinic.</summary>
+    public Task<Clinic> ClinicAsync(Acting who, CancellationToken cancellationToken = default) =>
+        work.ReadAsync(who, db => db.Clinics.AsNoTracking().FirstAsync(cancellationToken), cancellationToken);
+
     /// <summary>One patient; null when this clinic has none with that id.</summary>
     public Task<Patient?> GetAsync(Acting who, Guid patientId, CancellationToken cancellationToken = default) =>
         work.ReadAsync(who, db => db.Patients.FirstOrDefaultAsync(p => p.Id == patientId, cancellationToken), cancellationToken);

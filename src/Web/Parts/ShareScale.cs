@@ -1,3 +1,4 @@
+using MomentArm.Exam;
 using System.Globalization;
 
 namespace MomentArm.Web.Parts;

@@ -1,20 +1,6 @@
+using MomentArm.Exam;
+
 namespace MomentArm.Web.Parts;
-
-/// <summary>What a state asks of the reader. Each tone has its own shape and word, so color is never alone.</summary>
-public enum Tone
-{
-    /// <summary>Only information.</summary>
-    Neutral,
-
-    /// <summary>As wanted.</summary>
-    Good,
-
-    /// <summary>Look at it.</summary>
-    Watch,
-
-    /// <summary>Stop or act now.</summary>
-    Stop,
-}
 
 /// <summary>Class names and shapes of the tones.</summary>
 public static class Tones
