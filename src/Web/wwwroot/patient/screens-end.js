@@ -114,7 +114,7 @@ export function savedScreen(app) {
     content: [
       h(`div.result.${fate}`, {}, h('span.mark', { 'aria-hidden': 'true' }, mark), heading(said[0])),
       h('p', {}, said[1]),
-      h('p.lead', {}, words.savedWhat(finished.exercises, finished.sets)),
+      finished.sets > 0 ? h('p.lead', {}, words.savedWhat(finished.exercises, finished.sets)) : null,
       finished.advice ? painAdvice(app) : null,
       fate === 'saved' ? h('p.hint', {}, words.nextMorning) : null,
       h(
