@@ -4,7 +4,7 @@ using MomentArm.Web.Clinic;
 using MomentArm.Web.Hosting;
 using MomentArm.Web.Security;
 
-var builder = WebApplication.CreateBuilder(args);
+var builder = WebApplication.CreateBuilder(AppHome.Options(args));
 var settings = HouseSettings.Read(builder.Configuration);
 builder.Services.AddSingleton(settings);
 builder.Services.AddSingleton(TimeProvider.System);

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { flush, judge, put, read, waiting } from '../../src/Web/wwwroot/patient/outbox.js';
+import { dropRefused, flush, judge, put, read, refusedEntries, waiting } from '../../src/Web/wwwroot/patient/outbox.js';
 import { layeredStorage } from '../../src/Web/wwwroot/patient/store.js';
 
 const storageOf = () => {
@@ -52,6 +52,16 @@ test('a refused entry is kept, told, and not sent again', async () => {
   assert.deepEqual(result, { saved: ['b'], refused: ['a'], left: 0 });
   assert.equal(read(storage, 'k')[0].refused, 409);
   assert.deepEqual(waiting(storage, 'k'), []);
+});
+
+test('refused entries are forgotten only when asked, and waiting ones stay', async () => {
+  const storage = storageOf();
+  put(storage, 'k', entry('a'));
+  await flush(storage, 'k', async () => judge(400));
+  put(storage, 'k', entry('b'));
+  assert.deepEqual(refusedEntries(storage, 'k').map((e) => e.body.id), ['a']);
+  dropRefused(storage, 'k');
+  assert.deepEqual(read(storage, 'k'), [entry('b')]);
 });
 
 test('an entry added while another is on its way is not lost', async () => {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using MomentArm.Records;
@@ -25,6 +26,7 @@ public static class SignInServices
         services.AddAuthorizationBuilder().SetFallbackPolicy(
             new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
         services.AddCascadingAuthenticationState();
+        services.AddScoped<AuthenticationStateProvider, CircuitSignIn>();
         services.AddScoped<SignInDesk>();
         services.AddScoped<SetUpDesk>();
         services.AddSingleton(new SetUpCode(code => Console.WriteLine(
@@ -49,7 +51,7 @@ public static class SignInServices
     {
         services.AddDataProtection()
             .SetApplicationName("MomentArm")
-            .PersistKeysToFileSystem(new DirectoryInfo(settings.KeysPath));
+            .PersistKeysToFileSystem(OwnFolder(settings.KeysPath));
         services.AddAuthentication(IdentityConstants.ApplicationScheme)
             .AddIdentityCookies(cookies => cookies.ApplicationCookie!.Configure(options =>
             {
@@ -65,6 +67,11 @@ public static class SignInServices
                 options.Events.OnValidatePrincipal = EndLongSessions;
             }));
     }
+
+    /// <summary>The keys that seal the cookies: in a folder only this program's user may read.</summary>
+    private static DirectoryInfo OwnFolder(string path) => OperatingSystem.IsWindows()
+        ? Directory.CreateDirectory(path)
+        : Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
 
     private static async Task EndLongSessions(CookieValidatePrincipalContext context)
     {

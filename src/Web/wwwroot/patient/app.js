@@ -12,12 +12,9 @@
 /** @typedef {{ content: import('./dom.js').Child[], dispose?: () => void, hold?: () => void, visibility?: (visible: boolean) => void }} Screen */
 
 import { openProgram, sendEntry } from './api.js';
-import { flush, put, read, waiting } from './outbox.js';
+import { dropRefused, flush, put, read, refusedEntries, waiting } from './outbox.js';
 import { frameScreen } from './parts.js';
-import { endScreen, savedScreen, savingScreen } from './screens-end.js';
-import { exerciseScreen, hurtScreen, reportScreen, skipScreen } from './screens-exercise.js';
-import { loadingScreen, morningScreen, overviewScreen, problemScreen } from './screens-start.js';
-import { timerScreen } from './screen-timer.js';
+import { screenFor } from './screens.js';
 import * as sessions from './session.js';
 import { keepAwake } from './signals.js';
 import { keysFor, readJson, uuid, writeJson } from './store.js';
@@ -182,6 +179,18 @@ export class App {
     return waiting(this.storage, this.keys.outbox).filter((entry) => entry.kind === 'session').length;
   }
 
+  /** Days of sessions the clinic did not take. */
+  refusedDays() {
+    return refusedEntries(this.storage, this.keys.outbox)
+      .filter((entry) => entry.kind === 'session')
+      .map((entry) => this.words.date(entry.body.day));
+  }
+
+  forgetRefused() {
+    dropRefused(this.storage, this.keys.outbox);
+    this.show('overview');
+  }
+
   finishedToday() {
     return readJson(this.storage, this.keys.finished, '') === this.program.today;
   }
@@ -250,41 +259,5 @@ export class App {
     document.title = title ? `${title.textContent} – ${this.words.pageTitle}` : this.words.pageTitle;
     window.scrollTo(0, 0);
     title?.focus({ preventScroll: true });
-  }
-}
-
-/** @param {App} app @returns {Screen} */
-function screenFor(app) {
-  switch (app.view) {
-    case 'loading':
-      return loadingScreen(app);
-    case 'problem':
-      return problemScreen(app);
-    case 'morning':
-      return morningScreen(app);
-    case 'saving':
-      return savingScreen(app);
-    case 'saved':
-      return savedScreen(app);
-    default:
-      return app.view === 'session' && app.session !== null ? sessionScreen(app, app.session) : overviewScreen(app);
-  }
-}
-
-/** @param {App} app @param {Session} session @returns {Screen} */
-function sessionScreen(app, session) {
-  switch (session.step) {
-    case 'exercise':
-      return exerciseScreen(app, session);
-    case 'timer':
-      return timerScreen(app, session);
-    case 'report':
-      return reportScreen(app, session);
-    case 'hurt':
-      return hurtScreen(app, session);
-    case 'skip':
-      return skipScreen(app, session);
-    default:
-      return endScreen(app, session);
   }
 }

@@ -63,6 +63,16 @@ export function waiting(storage, key) {
   return read(storage, key).filter((entry) => entry.refused === undefined);
 }
 
+/** Entries the server will never take. @param {KeyValue} storage @param {string} key */
+export function refusedEntries(storage, key) {
+  return read(storage, key).filter((entry) => entry.refused !== undefined);
+}
+
+/** Forgets the refused entries, once the person has been told. @param {KeyValue} storage @param {string} key */
+export function dropRefused(storage, key) {
+  write(storage, key, waiting(storage, key));
+}
+
 /**
  * Sends the waiting entries, oldest first, and stops at the first one that finds no network.
  * Storage is read again after each answer, so a second open page loses nothing.

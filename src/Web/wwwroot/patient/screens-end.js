@@ -6,7 +6,7 @@
 /** @typedef {import('./session.js').Session} Session */
 
 import { button, h, heading } from './dom.js';
-import { missingLine, numberQuestion, painAdvice } from './parts.js';
+import { callLink, missingLine, numberQuestion, painAdvice } from './parts.js';
 import { answer } from './session.js';
 
 /** Longest text of the person's own words; reasons for skipping are added to it. */
@@ -63,6 +63,7 @@ function ratingScreen(app, session, question, title, hint, low, high) {
           chosen = value;
           missing.textContent = '';
           advise();
+          advice.scrollIntoView({ block: 'nearest' });
         },
       }),
       advice,
@@ -114,7 +115,8 @@ export function savedScreen(app) {
     content: [
       h(`div.result.${fate}`, {}, h('span.mark', { 'aria-hidden': 'true' }, mark), heading(said[0])),
       h('p', {}, said[1]),
-      h('p.lead', {}, words.savedWhat(finished.exercises, finished.sets)),
+      fate === 'refused' ? callLink(app) : null,
+      finished.sets > 0 ? h('p.lead', {}, words.savedWhat(finished.exercises, finished.sets)) : null,
       finished.advice ? painAdvice(app) : null,
       fate === 'saved' ? h('p.hint', {}, words.nextMorning) : null,
       h(

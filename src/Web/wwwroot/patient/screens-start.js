@@ -99,6 +99,7 @@ export function overviewScreen(app) {
       week(app),
       ...notices,
       kept > 0 ? keptNotice(app, kept) : null,
+      refusedNotice(app),
       session !== null ? h('p.notice', {}, words.halfDone) : null,
       session === null && app.finishedToday() ? h('p.notice.good', {}, words.finishedToday) : null,
       session === null && weekDone ? h('p.notice.good', {}, words.weekDone) : null,
@@ -137,6 +138,20 @@ function keptNotice(app, kept) {
     {},
     h('p', {}, h('b', {}, words.waiting(kept)), ' ', words.waitingHow),
     button('plain', words.sendNow, () => void app.send().then(() => app.show('overview'))),
+  );
+}
+
+/** @param {App} app */
+function refusedNotice(app) {
+  const { words } = app;
+  const days = app.refusedDays();
+  if (days.length === 0) return null;
+  return h(
+    'div.warn',
+    {},
+    h('h2', {}, words.refusedTitle),
+    h('p', {}, `${days.join('; ')}. ${words.refusedText}`),
+    button('plain', words.refusedTold, () => app.forgetRefused()),
   );
 }
 

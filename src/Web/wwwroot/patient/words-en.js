@@ -215,6 +215,7 @@ export const words = {
   keptNotLasting: 'There is no connection, and this phone can’t keep it. Leave this page open. Then try again.',
   refusedTitle: 'We could not save this',
   refusedText: 'Your clinic did not accept this session. Please call them and tell them what you did.',
+  refusedTold: 'I have told them',
   /** @param {number} exercises @param {number} sets */
   savedWhat: (exercises, sets) => `${count(exercises, 'exercise')}, ${count(sets, 'set')}`,
   nextMorning: 'Tomorrow morning, open this page. It will ask how you feel.',
