@@ -23,7 +23,7 @@ public sealed class PeoplePagesTests
         [
             "Do not wait for the next visit", people.Mara.DisplayName, "Red pain response: pain 6 of 10 while exercising.",
             "One exercise was stopped because it hurt.", "Due", people.Ines.DisplayName, "A program waits to be taught and handed over.",
-            "Quiet", people.Teo.DisplayName, "No session reported for 11 days.", "As planned", people.Jun.DisplayName,
+            "Quiet", people.Teo.DisplayName, "No session reported for 12 days.", "As planned", people.Jun.DisplayName,
         ];
         var at = 0;
         foreach (var words in inOrder)
