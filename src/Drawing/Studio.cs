@@ -47,17 +47,24 @@ internal sealed class Studio
         var moved = Parts(start)
             .Where(p => p.Role == ShapeRole.Body && p.Name != "seam" && Distance(p, there[p.Name]) > MotionArrow.LeastM)
             .ToArray();
-        foreach (var part in moved)
+        foreach (var works in (bool[])[false, true])
         {
-            var works = part.Layers[^1].Tone is Tone.Working or Tone.FarWorking;
-            yield return new SceneShape
+            ImmutableArray<ImmutableArray<Arc>> loops =
+            [
+                .. moved.Where(part => IsAccent(part) == works)
+                    .SelectMany(part => part.Layers.Where(layer => layer.Gap))
+                    .SelectMany(layer => layer.Loops(Camera)),
+            ];
+            if (loops.Length > 0)
             {
-                Name = part.Name,
-                Tone = works ? Tone.GhostWorking : Tone.Ghost,
-                Role = ShapeRole.Ghost,
-                Depth = PaintOrder.Depth(part, Camera),
-                Loops = [.. part.Layers.Where(l => l.Gap).SelectMany(l => l.Hulls).Select(Loop)],
-            };
+                yield return new SceneShape
+                {
+                    Name = works ? "ghostWorking" : "ghost",
+                    Tone = works ? Tone.GhostWorking : Tone.Ghost,
+                    Role = ShapeRole.Ghost,
+                    Loops = loops,
+                };
+            }
         }
     }
 
@@ -86,12 +93,12 @@ internal sealed class Studio
             Tone = layer.Tone,
             Role = part.Role,
             Depth = depth,
-            Loops = [.. layer.Hulls.Select(Loop)],
+            Loops = [.. layer.Loops(Camera)],
             Gap = layer.Gap,
         });
     }
 
-    private ImmutableArray<Arc> Loop(Ball[] hull) => CircleHull.Of([.. hull.Select(Camera.See)]);
+    private static bool IsAccent(BodyPart part) => part.Layers[^1].Tone is Tone.Working or Tone.FarWorking;
 
     private static double Distance(BodyPart a, BodyPart b) =>
         a.Layers[0].Hulls.SelectMany(h => h).Zip(b.Layers[0].Hulls.SelectMany(h => h), (p, q) => (p.Center - q.Center).Length).Max();

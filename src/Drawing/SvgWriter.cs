@@ -12,6 +12,9 @@ public static class SvgWriter
 {
     private const double GapWidth = 0.9;
 
+    /// <summary>A bow lower than this (half a millimeter of the room) is written as a line.</summary>
+    private const double Flat = 0.05;
+
     /// <summary>A whole standalone SVG document.</summary>
     /// <param name="picture">The picture.</param>
     /// <param name="title">Short title, read aloud as the picture's name.</param>
@@ -82,8 +85,13 @@ public static class SvgWriter
             else
                 Step(text, 'l', arc.At(arc.From), ref pen);
             var turn = Math.Abs(arc.To - arc.From);
-            if (arc.Radius * turn < 0.15)
+
+            // Flat enough for a straight line, and shorter to write.
+            if (turn < Math.PI && arc.Radius * (1 - Math.Cos(turn / 2)) < Flat)
+            {
+                Step(text, 'l', arc.At(arc.To), ref pen);
                 continue;
+            }
 
             // A whole circle needs two halves: an arc from a point to itself draws nothing.
             var whole = turn > 1.9 * Math.PI;

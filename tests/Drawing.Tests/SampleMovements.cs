@@ -102,7 +102,7 @@ internal static class SampleMovements
         LimbAngles Leg(double hf, double kf, double ad) => arm with { HipFlexion = Rad(hf), KneeFlexion = Rad(kf), AnkleDorsiflexion = Rad(ad) };
         return M(
             ViewKind.Side, [Mat],
-            F("start", Orientation.Supine, Leg(50, 110, -30), Leg(50, 110, -30), A(),
+            F("start", Orientation.Supine, Leg(60, 125, -25), Leg(60, 125, -25), A(),
                 [On("foot", Limb.Working), On("foot", Limb.Other), On("upperBack", Limb.Working), On("upperBack", Limb.Other)]),
             F("end", Orientation.Supine, Leg(0, 105, -15) with { ShoulderFlexion = Rad(-32) }, Leg(0, 105, -15) with { ShoulderFlexion = Rad(-32) }, A(nf: 28),
                 [On("foot", Limb.Working), On("foot", Limb.Other), On("upperBack", Limb.Working), On("upperBack", Limb.Other)]));
@@ -114,8 +114,8 @@ internal static class SampleMovements
         SurfaceContact[] on = [On("foot", Limb.Working), On("upperBack", Limb.Working), On("upperBack", Limb.Other)];
         return M(
             ViewKind.Side, [Mat],
-            F("start", Orientation.Supine, arm with { HipFlexion = Rad(50), KneeFlexion = Rad(115), AnkleDorsiflexion = Rad(-25) },
-                arm with { HipFlexion = Rad(50), KneeFlexion = Rad(50) }, A(), on),
+            F("start", Orientation.Supine, arm with { HipFlexion = Rad(60), KneeFlexion = Rad(130), AnkleDorsiflexion = Rad(-20) },
+                arm with { HipFlexion = Rad(60), KneeFlexion = Rad(50) }, A(), on),
             F("end", Orientation.Supine, arm with { KneeFlexion = Rad(110), AnkleDorsiflexion = Rad(-10), ShoulderFlexion = Rad(-32) },
                 arm with { KneeFlexion = Rad(20), ShoulderFlexion = Rad(-32) }, A(nf: 28), on));
     }
@@ -150,7 +150,7 @@ internal static class SampleMovements
             ViewKind.Side, [Mat],
             F("start", Orientation.Upright, L(hf: 0, kf: 90, ad: -25, sf: 12, sa: 18, sr: 30, ef: 75), L(hf: 90, kf: 90, sf: 12, sa: 18, sr: 30, ef: 75), A(),
                 [On("foot", Limb.Other), On("kneeFront", Limb.Working)]),
-            F("end", Orientation.Upright, L(hf: -15, kf: 100, ad: -35, sf: 12, sa: 18, sr: 30, ef: 75), L(hf: 90, kf: 105, ad: 15, sf: 12, sa: 18, sr: 30, ef: 75), A(),
+            F("end", Orientation.Upright, L(hf: -15, kf: 75, ad: -35, sf: 12, sa: 18, sr: 30, ef: 75), L(hf: 90, kf: 105, ad: 15, sf: 12, sa: 18, sr: 30, ef: 75), A(),
                 [On("foot", Limb.Other), On("kneeFront", Limb.Working)]));
     }
 

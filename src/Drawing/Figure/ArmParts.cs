@@ -10,9 +10,9 @@ internal static class ArmParts
     {
         var s = side == Side.Right ? "right" : "left";
         yield return new BodyPart(s + "Hand", new Layer(skin, Hand(f, side, grips)));
-        yield return new BodyPart(s + "Forearm", new Layer(skin, LegParts.Chain(Forearm(f, side))));
-        yield return new BodyPart(s + "UpperArm", new Layer(skin, LegParts.Chain(Arm(f, side))));
-        yield return new BodyPart(s + "Sleeve", new Layer(sleeve, LegParts.Chain(Sleeve(f, side))));
+        yield return new BodyPart(s + "Forearm", Layer.Along(skin, Forearm(f, side)));
+        yield return new BodyPart(s + "UpperArm", Layer.Along(skin, Arm(f, side)));
+        yield return new BodyPart(s + "Sleeve", Layer.Along(sleeve, Sleeve(f, side)));
     }
 
     internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, Tone skin, Tone sleeve)
@@ -20,23 +20,25 @@ internal static class ArmParts
         var s = side == Side.Right ? "right" : "left";
         Ball[] elbow =
         [
-            f.Ball(Ulna, side, -0.002, -0.008, 0.005, 0.0335),
-            f.Ball(UpperArm, side, 0.004, -0.275, -0.004, 0.0345),
-            f.Ball(UpperArm, side, 0.002, -0.245, 0, 0.0345),
+            f.Ball(UpperArm, side, 0.0045, -0.225, -0.002, 0.0388),
+            f.Ball(UpperArm, side, 0.005, -0.28, -0.005, 0.0356),
+            f.Ball(Ulna, side, -0.002, -0.006, 0.0055, 0.0346),
+            f.Ball(Ulna, side, -0.0035, -0.055, 0.0125, 0.0361),
         ];
         Ball[] wrist =
         [
-            f.Ball(Radius, side, -0.0085, -0.22, 0.013, 0.0215),
-            f.Ball(SegmentKind.Hand, side, 0, -0.004, 0, 0.0205),
-            f.Ball(SegmentKind.Hand, side, 0, -0.025, 0, 0.0195),
+            f.Ball(Radius, side, -0.0083, -0.19, 0.0145, 0.0243),
+            f.Ball(Radius, side, -0.0085, -0.225, 0.013, 0.0224),
+            f.Ball(SegmentKind.Hand, side, 0, -0.008, 0, 0.0208),
+            f.Ball(SegmentKind.Hand, side, 0, -0.035, 0, 0.0195),
         ];
         Ball[] shoulder =
         [
             f.Ball(UpperArm, side, 0, -0.002, 0, 0.048),
             f.Ball(Torso, side, -0.002, 0.365, 0.11, 0.05),
         ];
-        yield return new Patch(s + "Forearm", s + "UpperArm", true, new Layer(skin, [elbow], false));
-        yield return new Patch(s + "Forearm", s + "Hand", true, new Layer(skin, [wrist], false));
+        yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(skin, elbow) with { Gap = false });
+        yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(skin, wrist) with { Gap = false });
         yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [shoulder], false));
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MomentArm.Body;
 
 namespace MomentArm.Drawing;
@@ -11,7 +12,21 @@ internal readonly record struct Ball(Vec3 Center, double Radius);
 /// <param name="Tone">Its tone.</param>
 /// <param name="Hulls">Each the balls of one hull.</param>
 /// <param name="Gap">Whether a gap surrounds it.</param>
-internal sealed record Layer(Tone Tone, Ball[][] Hulls, bool Gap = true);
+internal sealed record Layer(Tone Tone, Ball[][] Hulls, bool Gap = true)
+{
+    /// <summary>Whether the balls of each hull are the course of a limb rather than corners of a lump.</summary>
+    internal bool Tube { get; init; }
+
+    /// <summary>A limb along balls.</summary>
+    internal static Layer Along(Tone tone, params Ball[] balls) => new(tone, [balls]) { Tube = true };
+
+    /// <summary>The outlines as the camera sees them.</summary>
+    internal IEnumerable<ImmutableArray<Arc>> Loops(Camera camera) => Hulls.SelectMany(hull =>
+    {
+        Disc[] discs = [.. hull.Select(camera.See)];
+        return Tube ? TubeOutline.Of(discs) : [CircleHull.Of(discs)];
+    });
+}
 
 /// <summary>A part of the figure, painted as a whole.</summary>
 /// <param name="Name">Its name, such as rightThigh.</param>

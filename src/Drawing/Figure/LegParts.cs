@@ -10,24 +10,32 @@ internal static class LegParts
     {
         var s = side == Side.Right ? "right" : "left";
         yield return Shoe(f, side, s);
-        yield return new BodyPart(s + "Shank", new Layer(leg, Chain(Shank(f, side))));
-        yield return new BodyPart(s + "Thigh", new Layer(leg, Chain(Thigh(f, side))));
-        yield return new BodyPart(s + "Shorts", new Layer(shorts, Chain(Shorts(f, side))));
+        yield return new BodyPart(s + "Shank", Layer.Along(leg, Shank(f, side)));
+        yield return new BodyPart(s + "Thigh", Layer.Along(leg, Thigh(f, side)));
+        yield return new BodyPart(s + "Shorts", Layer.Along(shorts, Shorts(f, side)));
     }
 
     internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, Tone leg, Tone shorts)
     {
         var s = side == Side.Right ? "right" : "left";
-        yield return new Patch(s + "Shank", s + "Thigh", true, new Layer(leg, [Knee(f, side)], false));
+        yield return new Patch(s + "Shank", s + "Thigh", true, Layer.Along(leg, Knee(f, side)) with { Gap = false });
+        yield return new Patch("pelvis", s + "Shorts", false, new Layer(shorts, [Hip(f, side)], false));
+    }
 
-        // Buttock and flank flow into the leg of the shorts; the fold in front stays when the hip bends.
-        Ball[] hip =
+    // Buttock and flank flow into the leg of the shorts; in front the fold stays when the hip bends.
+    private static Ball[] Hip(PlacedFigure f, Side side)
+    {
+        var thigh = f.At(SegmentKind.Thigh, side, 0, -0.3, 0) - f.At(SegmentKind.Thigh, side, 0, 0, 0);
+        var pelvis = f.At(Pelvis, side, 0, -0.3, 0) - f.At(Pelvis, side, 0, 0, 0);
+        var bend = Math.Acos(Math.Clamp(thigh.Dot(pelvis) / (thigh.Length * pelvis.Length), -1, 1));
+        var front = 0.078 - 0.03 * Math.Clamp((bend - 0.3) / 0.7, 0, 1);
+        return
         [
-            f.Ball(SegmentKind.Thigh, side, 0, -0.005, 0, 0.078),
-            f.Ball(Pelvis, side, -0.115, -0.045, 0.062, 0.074),
-            f.Ball(Pelvis, side, -0.085, 0.02, 0.07, 0.066),
+            f.Ball(SegmentKind.Thigh, side, 0, -0.055, 0, 0.085),
+            f.Ball(SegmentKind.Thigh, side, -0.004, 0, 0.002, 0.0885),
+            f.Ball(Pelvis, side, -0.12, -0.045, 0.07, 0.0815),
+            f.Ball(Pelvis, side, -0.055 - 2.2 * (0.078 - front), -0.012, 0.08, front),
         ];
-        yield return new Patch("pelvis", s + "Shorts", false, new Layer(shorts, [hip], false));
     }
 
     private static Ball[] Shorts(PlacedFigure f, Side side) =>
@@ -45,11 +53,13 @@ internal static class LegParts
         f.Ball(SegmentKind.Thigh, side, 0.002, -0.395, 0, 0.0515),
     ];
 
+    // Along both parts' own outlines, so that the silhouette has no nick.
     private static Ball[] Knee(PlacedFigure f, Side side) =>
     [
-        f.Ball(SegmentKind.Shank, side, 0.002, -0.012, 0, 0.0485),
-        f.Ball(SegmentKind.Thigh, side, 0.002, -0.392, 0, 0.0505),
-        f.Ball(SegmentKind.Thigh, side, 0.003, -0.335, 0, 0.0515),
+        f.Ball(SegmentKind.Thigh, side, 0.0034, -0.325, 0, 0.0566),
+        f.Ball(SegmentKind.Thigh, side, 0.0022, -0.39, 0, 0.0518),
+        f.Ball(SegmentKind.Shank, side, 0.004, -0.01, 0, 0.0504),
+        f.Ball(SegmentKind.Shank, side, 0.0, -0.064, 0, 0.0476),
     ];
 
     private static Ball[] Shank(PlacedFigure f, Side side) =>
@@ -79,7 +89,4 @@ internal static class LegParts
             new Layer(Tone.Shoe, [heel, back, middle, toes]),
             new Layer(Tone.Sole, [sole, tip], false));
     }
-
-    /// <summary>Hulls of each two neighbors along a limb.</summary>
-    internal static Ball[][] Chain(Ball[] balls) => [.. balls.Zip(balls.Skip(1), (a, b) => new[] { a, b })];
 }
