@@ -12,8 +12,8 @@ public static class SvgWriter
 {
     private const double GapWidth = 0.9;
 
-    /// <summary>A bow lower than this (half a millimeter of the room) is written as a line.</summary>
-    private const double Flat = 0.05;
+    /// <summary>A bow lower than this (0.6 mm of the room) is written as a line.</summary>
+    private const double Flat = 0.06;
 
     /// <summary>A whole standalone SVG document.</summary>
     /// <param name="picture">The picture.</param>

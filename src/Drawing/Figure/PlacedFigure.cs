@@ -22,11 +22,28 @@ internal sealed class PlacedFigure
         Girth = Math.Clamp(Math.Sqrt(bodyMass / 22.5), 0.94, 1.18);
     }
 
+    /// <summary>Moves the body along the floor.</summary>
+    /// <param name="by">Meters; its height is ignored.</param>
+    /// <returns>This figure.</returns>
+    internal PlacedFigure Slide(Vec3 by)
+    {
+        var pose = Placed.Pose.Copy();
+        var level = new Vec3(by.X, 0, by.Z);
+        pose.PelvisPosition += level;
+        Placed = Placed with
+        {
+            Pose = pose,
+            Contacts = [.. Placed.Contacts.Select(contact => contact with { Point = contact.Point + level })],
+        };
+        state.Update(pose);
+        return this;
+    }
+
     internal BodyModel Model { get; }
 
     internal Side Working { get; }
 
-    internal PlacedBody Placed { get; }
+    internal PlacedBody Placed { get; private set; }
 
     private double Girth { get; }
 

@@ -61,7 +61,7 @@ internal static class TrunkParts
             layers.AddRange([skinEdge, outline]);
         else
             layers.AddRange([skinEdge with { Tone = Tone.Hair }, outline, face]);
-        foreach (var z in (double[])[1, -1])
+        foreach (var z in f.Working == Side.Right ? (double[])[1, -1] : [-1, 1])
         {
             var sideways = Axis(0, 0, z).Dot(toward) / Axis(0, 0, z).Length;
             if (sideways > 0.3)
