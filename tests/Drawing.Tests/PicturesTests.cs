@@ -18,12 +18,25 @@ public sealed class PicturesTests
     [MemberData(nameof(Movements))]
     public void The_left_is_the_right_in_a_mirror(string name)
     {
-        var right = Combined(name, Side.Right);
-        var left = Combined(name, Side.Left);
+        foreach (var fraction in (double[])[0, 0.5])
+        {
+            Picture At(Side side) => Pictures.Still(
+                TestBody.Model, TestBody.Points, SampleMovements.All[name], side, fraction, PictureOptions.Usual);
+            Mirrors(At(Side.Right), At(Side.Left));
+        }
+
+        Mirrors(Combined(name, Side.Right), Combined(name, Side.Left));
+    }
+
+    private static void Mirrors(Picture right, Picture left)
+    {
+        string Swap(string n) => n.StartsWith("right", StringComparison.Ordinal) ? "left" + n[5..]
+            : n.StartsWith("left", StringComparison.Ordinal) ? "right" + n[4..] : n;
 
         Assert.Equal(right.ViewBox, left.ViewBox);
         Assert.NotEqual(right.Inner, left.Inner);
-        var mirrored = right.Scene.Shapes.Select(shape => shape.Flipped(right.Width)).ToArray();
+        Assert.Equal(right.Scene.Shapes.Select(shape => Swap(shape.Name)), left.Scene.Shapes.Select(shape => shape.Name));
+        var mirrored = right.Scene.Shapes.Select(shape => shape.Flipped(right.Width));
         Assert.Equal(SvgWriter.Inner(mirrored, Palette.Light), left.Inner);
     }
 

@@ -65,9 +65,9 @@ internal sealed class PlacedFigure
         return new Ball(At(kind, side, x, y, z), radius * scale * girth);
     }
 
-    /// <summary>Two balls at both sides of the midline.</summary>
+    /// <summary>Two balls at both sides of the midline, that of the treated side first.</summary>
     internal Ball[] Pair(SegmentKind kind, double x, double y, double z, double radius) =>
-        [Ball(kind, Side.Right, x, y, z, radius), Ball(kind, Side.Left, x, y, z, radius)];
+        [Ball(kind, Working, x, y, z, radius), Ball(kind, Working.Other(), x, y, z, radius)];
 
     /// <summary>A named surface point (or the middle of a group) in the room.</summary>
     internal Vec3 Surface(string name, Limb? limb)
