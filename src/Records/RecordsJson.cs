@@ -13,4 +13,10 @@ internal static class RecordsJson
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         Converters = { new JsonStringEnumConverter() },
     };
+
+    /// <summary>For drafts, which keep what was typed even when it is no number.</summary>
+    internal static JsonSerializerOptions Drafts { get; } = new(Options)
+    {
+        NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
+    };
 }

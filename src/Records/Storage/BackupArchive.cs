@@ -71,8 +71,7 @@ public static class BackupArchive
     /// <exception cref="BackupNotUsableException">It is no backup of this program.</exception>
     public static async Task<BackupManifest> ReadManifestAsync(string archivePath, CancellationToken cancellationToken = default)
     {
-        using var zip = Open(archivePath);
-        return await ManifestOfAsync(zip, archivePath, cancellationToken);
+        return await ReadingAsync(archivePath, zip => ManifestOfAsync(zip, archivePath, cancellationToken));
     }
 
     private static async Task<BackupManifest> DescribeAsync(string copy, TimeProvider clock, CancellationToken cancellationToken)
@@ -99,25 +98,47 @@ public static class BackupArchive
         await zip.CreateEntryFromFileAsync(copy, DatabaseName, cancellationToken);
     }
 
-    private static async Task<BackupManifest> UnpackAsync(string archivePath, string fresh, CancellationToken cancellationToken)
+    private static Task<BackupManifest> UnpackAsync(string archivePath, string fresh, CancellationToken cancellationToken) =>
+        ReadingAsync(
+            archivePath,
+            async zip =>
+            {
+                var manifest = await ManifestOfAsync(zip, archivePath, cancellationToken);
+                var entry = zip.GetEntry(DatabaseName)!;
+                if (entry.Length != manifest.DatabaseBytes)
+                    throw Damaged(archivePath);
+                await using var source = await entry.OpenAsync(cancellationToken);
+                await using var target = new FileStream(fresh, FileMode.Create, FileAccess.Write);
+                await CopyExactlyAsync(source, target, manifest.DatabaseBytes, archivePath, cancellationToken);
+                target.Flush(flushToDisk: true);
+                return manifest;
+            });
+
+    // A zip is read bit by bit, so its faults show at any step; all of them mean the same to the person who restores.
+    private static async Task<T> ReadingAsync<T>(string archivePath, Func<ZipArchive, Task<T>> read)
     {
-        using var zip = Open(archivePath);
-        var manifest = await ManifestOfAsync(zip, archivePath, cancellationToken);
-        var entry = zip.GetEntry(DatabaseName);
-        if (entry is null || entry.Length != manifest.DatabaseBytes)
-            throw Damaged(archivePath);
+        if (!File.Exists(archivePath))
+            throw new BackupNotUsableException($"There is no file {archivePath}.");
+        ZipArchive zip;
         try
         {
-            await using var source = await entry.OpenAsync(cancellationToken);
-            await using var target = new FileStream(fresh, FileMode.Create, FileAccess.Write);
-            await CopyExactlyAsync(source, target, manifest.DatabaseBytes, archivePath, cancellationToken);
-            target.Flush(flushToDisk: true);
+            zip = await ZipFile.OpenReadAsync(archivePath);
         }
         catch (InvalidDataException fault)
         {
-            throw Damaged(archivePath, fault);
+            throw new BackupNotUsableException($"{archivePath} is not a backup of this program, or it is damaged. Nothing was changed.", fault);
         }
-        return manifest;
+        await using (zip)
+        {
+            try
+            {
+                return await read(zip);
+            }
+            catch (Exception fault) when (fault is InvalidDataException or NotSupportedException or EndOfStreamException)
+            {
+                throw Damaged(archivePath, fault);
+            }
+        }
     }
 
     // Never writes more than the manifest promises, whatever the zip unpacks to.
@@ -150,22 +171,9 @@ public static class BackupArchive
             throw new BackupNotUsableException("The database in the backup is not one of this program. Nothing was changed.");
         if (!KnownMigrations().Contains(migration))
             throw Newer();
-        if (!SqliteFile.CountRows(fresh).SequenceEqual(manifest.Rows))
+        var rows = SqliteFile.CountRows(fresh);
+        if (rows.Count != manifest.Rows.Count || rows.Any(table => manifest.Rows.GetValueOrDefault(table.Key, -1) != table.Value))
             throw new BackupNotUsableException("The rows in the backup differ from its manifest. Nothing was changed.");
-    }
-
-    private static ZipArchive Open(string archivePath)
-    {
-        if (!File.Exists(archivePath))
-            throw new BackupNotUsableException($"There is no file {archivePath}.");
-        try
-        {
-            return ZipFile.OpenRead(archivePath);
-        }
-        catch (InvalidDataException fault)
-        {
-            throw new BackupNotUsableException($"{archivePath} is not a backup of this program, or it is damaged. Nothing was changed.", fault);
-        }
     }
 
     private static async Task<BackupManifest> ManifestOfAsync(ZipArchive zip, string archivePath, CancellationToken cancellationToken)
@@ -184,8 +192,7 @@ public static class BackupArchive
                 throw Newer();
             return document.Deserialize<BackupManifest>(JsonOptions) ?? throw Damaged(archivePath);
         }
-        catch (Exception fault) when (fault is JsonException or InvalidDataException or KeyNotFoundException
-            or InvalidOperationException or FormatException)
+        catch (Exception fault) when (fault is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
             throw Damaged(archivePath, fault);
         }

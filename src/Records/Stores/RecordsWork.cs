@@ -48,7 +48,7 @@ public sealed class RecordsWork(IDbContextFactory<RecordsContext> factory, TimeP
         }
         if (outcome is SaveOutcome<T>.Saved || draftKey is null || typed is null || who.ClinicianId is null)
             return outcome;
-        await new DraftStore(this).SaveAsync(who, draftKey, JsonSerializer.Serialize(typed, RecordsJson.Options), cancellationToken);
+        await new DraftStore(this).SaveAsync(who, draftKey, JsonSerializer.Serialize(typed, RecordsJson.Drafts), cancellationToken);
         return outcome switch
         {
             SaveOutcome<T>.Conflict conflict => conflict with { DraftKey = draftKey },

@@ -53,11 +53,11 @@ public sealed class TodayQuery(RecordsWork work)
         var programs = (await db.ProgramVersions
             .Where(p => ids.Contains(p.EpisodeId) && p.State != ProgramState.Replaced).ToListAsync(cancellationToken))
             .ToLookup(p => p.EpisodeId);
-        var sessions = (await db.SessionLogs.Where(l => ids.Contains(l.EpisodeId)).GroupBy(l => l.EpisodeId)
-            .SelectMany(g => g.OrderByDescending(l => l.Day).ThenByDescending(l => l.Id).Take(Recent)).ToListAsync(cancellationToken))
+        var sessions = (await ids.SelectMany(id => db.SessionLogs.Where(l => l.EpisodeId == id)
+            .OrderByDescending(l => l.Day).ThenByDescending(l => l.Id).Take(Recent)).ToListAsync(cancellationToken))
             .ToLookup(l => l.EpisodeId);
-        var mornings = (await db.MorningLogs.Where(l => ids.Contains(l.EpisodeId)).GroupBy(l => l.EpisodeId)
-            .SelectMany(g => g.OrderByDescending(l => l.Day).ThenByDescending(l => l.Id).Take(Recent)).ToListAsync(cancellationToken))
+        var mornings = (await ids.SelectMany(id => db.MorningLogs.Where(l => l.EpisodeId == id)
+            .OrderByDescending(l => l.Day).ThenByDescending(l => l.Id).Take(Recent)).ToListAsync(cancellationToken))
             .ToLookup(l => l.EpisodeId);
         return [.. open.Select(o => new TodayRow(
             o.Patient,
