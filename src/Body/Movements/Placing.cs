@@ -107,7 +107,7 @@ public static class Placing
             a22 += pull;
             b1 -= pull * pitchTurned;
             b2 -= pull * rollTurned;
-            var (dh, dp, dr) = Solve(a00, a01, a02, a11, a12, a22, b0, b1, b2);
+            var (dh, dp, dr) = Small.SolveSymmetric(a00, a01, a02, a11, a12, a22, b0, b1, b2);
             dp = Math.Clamp(dp, -0.3, 0.3);
             dr = Math.Clamp(dr, -0.3, 0.3);
             height += dh;
@@ -120,24 +120,6 @@ public static class Placing
 
         pose.PelvisRotation = turn * pose.PelvisRotation;
         pose.PelvisPosition = new Vec3(0, height, 0);
-    }
-
-    private static (double X0, double X1, double X2) Solve(
-        double a00, double a01, double a02, double a11, double a12, double a22, double b0, double b1, double b2)
-    {
-        // Cholesky of a symmetric positive definite 3x3.
-        var l00 = Math.Sqrt(a00);
-        var l10 = a01 / l00;
-        var l20 = a02 / l00;
-        var l11 = Math.Sqrt(a11 - l10 * l10);
-        var l21 = (a12 - l20 * l10) / l11;
-        var l22 = Math.Sqrt(a22 - l20 * l20 - l21 * l21);
-        var y0 = b0 / l00;
-        var y1 = (b1 - l10 * y0) / l11;
-        var y2 = (b2 - l20 * y0 - l21 * y1) / l22;
-        var x2 = y2 / l22;
-        var x1 = (y1 - l21 * x2) / l11;
-        return ((y0 - l10 * x1 - l20 * x2) / l00, x1, x2);
     }
 
     private static void MoveAnchorToOrigin(BodyPose pose, ImmutableArray<PlacedContact> contacts, BodyState state)

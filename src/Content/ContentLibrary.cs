@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using MomentArm.Body;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Content;
+
+/// <summary>All content, read once at start and checked whole. Immutable and shareable.</summary>
+public sealed class ContentLibrary
+{
+    private readonly ImmutableDictionary<string, Exercise> exercises;
+    private readonly ImmutableDictionary<(string Language, string Id), ExerciseWords> words;
+
+    private ContentLibrary(
+        string version,
+        BodyContent body,
+        ImmutableDictionary<string, Source> sources,
+        ExamContent exam,
+        PatientWords patientWords,
+        IReadOnlyList<Exercise> ordered,
+        ImmutableDictionary<(string Language, string Id), ExerciseWords> words)
+    {
+        Version = version;
+        Body = body;
+        Sources = sources;
+        Exam = exam;
+        PatientWords = patientWords;
+        Exercises = ordered;
+        exercises = ordered.ToImmutableDictionary(e => e.Id);
+        this.words = words;
+        Basis = new CaseBasis(
+            body.Skeleton, body.Tables, body.Points, body.Capacities, exam.Measures, exam.Norms, ordered);
+    }
+
+    /// <summary>Version of the content, kept with every stored program.</summary>
+    public string Version { get; }
+
+    /// <summary>Skeleton, masses, points and strength tables.</summary>
+    public BodyContent Body { get; }
+
+    /// <summary>Sources by key.</summary>
+    public ImmutableDictionary<string, Source> Sources { get; }
+
+    /// <summary>Measures, norms and danger signs.</summary>
+    public ExamContent Exam { get; }
+
+    /// <summary>What a case is read against.</summary>
+    public CaseBasis Basis { get; }
+
+    /// <summary>Exercises ordered by ladder and rung.</summary>
+    public IReadOnlyList<Exercise> Exercises { get; }
+
+    /// <summary>What patients read around the exercises, in English.</summary>
+    public PatientWords PatientWords { get; }
+
+    /// <summary>Reads a content folder.</summary>
+    /// <exception cref="ContentException">Anything is wrong; every fault is listed.</exception>
+    public static ContentLibrary Read(string folder)
+    {
+        var (library, faults) = TryRead(folder);
+        return library ?? throw new ContentException(faults);
+    }
+
+    /// <summary>Reads a content folder; gives the library, or every fault.</summary>
+    public static (ContentLibrary? Library, IReadOnlyList<ContentFault> Faults) TryRead(string folder)
+    {
+        var faults = new FaultList();
+        if (!Directory.Exists(folder))
+        {
+            faults.Add(folder, null, "", "The content folder does not exist.", "Give the folder that holds body/, exercises/ and words/.");
+            return (null, faults.Faults);
+        }
+
+        var about = StrictJson.ReadFile<AboutFile>(Path.Combine(folder, "content.json"), "content.json", faults);
+        var sources = StrictJson.ReadFile<Dictionary<string, Source>>(Path.Combine(folder, "sources.json"), "sources.json", faults) ?? [];
+        var body = BodyContent.Read(folder, faults);
+        if (body is null || about is null)
+            return (null, faults.Faults);
+        var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults);
+        var exercises = new ExerciseReader(body.Points, sources.Keys.ToHashSet(), faults).ReadAll(folder);
+        var words = WordsReader.Read(folder, "en", exercises, faults);
+        var patientWords = PatientWordsFile.Read(folder, "en", faults);
+        PoseCheck.Check(body, exercises, faults);
+        return faults.Faults.Count > 0
+            ? (null, faults.Faults)
+            : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);
+    }
+
+    /// <summary>An exercise by id; null when there is none.</summary>
+    public Exercise? Exercise(string id) => exercises.GetValueOrDefault(id);
+
+    /// <summary>The words of an exercise in a language.</summary>
+    /// <exception cref="KeyNotFoundException">There are none: content checks make sure of English.</exception>
+    public ExerciseWords Words(string language, string exerciseId) => words[(language, exerciseId)];
+}
+
+/// <summary>content/content.json.</summary>
+internal sealed record AboutFile([property: JsonPropertyName("$schema")] string Schema, string Version, string Note);

@@ -1,0 +1,162 @@
+using MomentArm.Body;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Content;
+
+/// <summary>Turns exercise files into exercises and tells every fault of meaning.</summary>
+internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources, FaultList faults)
+{
+    private string file = "";
+
+    /// <summary>Reads content/exercises, ordered by ladder and rung.</summary>
+    internal IReadOnlyList<Exercise> ReadAll(string contentFolder)
+    {
+        var exercises = new List<Exercise>();
+        foreach (var path in StrictJson.FilesIn(Path.Combine(contentFolder, "exercises"), ".json"))
+        {
+            file = "exercises/" + Path.GetFileName(path);
+            var raw = StrictJson.ReadFile<ExerciseFile>(path, file, faults);
+            if (raw is null)
+                continue;
+            if (raw.Id != Path.GetFileNameWithoutExtension(path))
+                Fault("id", $"The id \"{raw.Id}\" differs from the file name.", "Give both the same name.");
+            if (Make(raw) is { } exercise)
+                exercises.Add(exercise);
+        }
+
+        foreach (var rung in exercises.GroupBy(e => (e.Ladder, e.Rung)).Where(g => g.Count() > 1))
+        {
+            file = "exercises";
+            Fault(rung.Key.Ladder, $"Rung {rung.Key.Rung} is held by {string.Join(" and ", rung.Select(e => e.Id))}.", "Give each its own rung.");
+        }
+
+        return [.. exercises.OrderBy(e => e.Ladder, StringComparer.Ordinal).ThenBy(e => e.Rung)];
+    }
+
+    private Exercise? Make(ExerciseFile raw)
+    {
+        var before = faults.Faults.Count;
+        if (raw.Poses.Count == 0)
+            Fault("poses", "There is no pose.", "Give at least one.");
+        for (var i = 0; i < raw.Poses.Count; i++)
+            CheckPose(raw.Poses[i], $"poses[{i}]");
+        for (var i = 0; i < raw.Props.Count; i++)
+            CheckPoint(raw.Props[i].At, $"props[{i}].at");
+        for (var i = 0; i < raw.AddedLoads.Count; i++)
+        {
+            CheckPoint(raw.AddedLoads[i].At, $"addedLoads[{i}].at");
+            CheckRange(raw.AddedLoads[i].MassKg, 0, 240, $"addedLoads[{i}].massKg", "kg");
+        }
+
+        if (raw.Loads.Count == 0 && raw.Groups.Count == 0)
+            Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads or muscle groups in groups.");
+        CheckRange(raw.Rung, 1, 30, "rung", "");
+        CheckRange(raw.SetUpSeconds, 0, 300, "setUpSeconds", "s");
+        CheckSource(raw.Source, "source");
+        CheckSource(raw.Dose.Source, "dose.source");
+        CheckDose(raw.Dose);
+        if (faults.Faults.Count > before)
+            return null;
+        return new Exercise
+        {
+            Id = raw.Id,
+            Name = raw.Name,
+            Purpose = raw.Purpose,
+            Position = raw.Position,
+            Movement = new Movement
+            {
+                Frames = [.. raw.Poses.Select(PoseConversion.ToFrame)],
+                Props = [.. raw.Props.Select(p => new Prop(p.Kind, p.At, p.Limb, p.HeightM))],
+                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg))],
+                View = raw.View,
+                Bilateral = raw.Bilateral,
+            },
+            Loads = [.. raw.Loads],
+            Groups = [.. raw.Groups],
+            Equipment = [.. raw.Equipment],
+            Dose = PoseConversion.ToDose(raw.Dose),
+            DoseSource = raw.Dose.Source,
+            Ladder = raw.Ladder,
+            Rung = raw.Rung,
+            Cautions = [.. raw.Cautions],
+            Faults = [.. raw.Faults.Select(f => new Fault(f.Seen, f.Cue))],
+            SetUpSeconds = raw.SetUpSeconds,
+        };
+    }
+
+    private void CheckPose(PoseFile pose, string path)
+    {
+        foreach (var (limb, name) in new[] { (pose.Working, "working"), (pose.Other, "other") })
+            CheckLimb(limb, $"{path}.{name}");
+        CheckRange(pose.Axial.TrunkFlexionDeg, -45, 110, $"{path}.axial.trunkFlexionDeg", "degrees");
+        CheckRange(pose.Axial.TrunkBendToWorkingDeg, -45, 45, $"{path}.axial.trunkBendToWorkingDeg", "degrees");
+        CheckRange(pose.Axial.TrunkTurnToWorkingDeg, -60, 60, $"{path}.axial.trunkTurnToWorkingDeg", "degrees");
+        CheckRange(pose.Axial.NeckFlexionDeg, -70, 70, $"{path}.axial.neckFlexionDeg", "degrees");
+        CheckRange(pose.Axial.NeckBendToWorkingDeg, -50, 50, $"{path}.axial.neckBendToWorkingDeg", "degrees");
+        CheckRange(pose.Axial.NeckTurnToWorkingDeg, -90, 90, $"{path}.axial.neckTurnToWorkingDeg", "degrees");
+        CheckRange(pose.PitchHintDeg, -120, 120, $"{path}.pitchHintDeg", "degrees");
+        if (pose.Contacts.Count == 0)
+            Fault($"{path}.contacts", "Nothing touches anything.", "Name at least one contact.");
+        for (var i = 0; i < pose.Contacts.Count; i++)
+        {
+            var contact = pose.Contacts[i];
+            CheckPoint(contact.Point, $"{path}.contacts[{i}].point");
+            CheckRange(contact.HeightM, 0, 1.5, $"{path}.contacts[{i}].heightM", "m");
+        }
+    }
+
+    private void CheckLimb(LimbFile limb, string path)
+    {
+        CheckRange(limb.HipFlexionDeg, -40, 140, path + ".hipFlexionDeg", "degrees");
+        CheckRange(limb.HipAbductionDeg, -45, 70, path + ".hipAbductionDeg", "degrees");
+        CheckRange(limb.HipInternalRotationDeg, -70, 60, path + ".hipInternalRotationDeg", "degrees");
+        CheckRange(limb.KneeFlexionDeg, -10, 155, path + ".kneeFlexionDeg", "degrees");
+        CheckRange(limb.AnkleDorsiflexionDeg, -60, 45, path + ".ankleDorsiflexionDeg", "degrees");
+        CheckRange(limb.SubtalarEversionDeg, -35, 25, path + ".subtalarEversionDeg", "degrees");
+        CheckRange(limb.ToeExtensionDeg, -45, 80, path + ".toeExtensionDeg", "degrees");
+        CheckRange(limb.ShoulderFlexionDeg, -70, 185, path + ".shoulderFlexionDeg", "degrees");
+        CheckRange(limb.ShoulderAbductionDeg, -60, 185, path + ".shoulderAbductionDeg", "degrees");
+        CheckRange(limb.ShoulderInternalRotationDeg, -100, 100, path + ".shoulderInternalRotationDeg", "degrees");
+        CheckRange(limb.ElbowFlexionDeg, -10, 155, path + ".elbowFlexionDeg", "degrees");
+        CheckRange(limb.ForearmPronationDeg, 0, 180, path + ".forearmPronationDeg", "degrees");
+        CheckRange(limb.WristFlexionDeg, -90, 90, path + ".wristFlexionDeg", "degrees");
+    }
+
+    private void CheckDose(DoseFile dose)
+    {
+        CheckRange(dose.Sets, 1, 10, "dose.sets", "");
+        CheckRange(dose.Repetitions, 1, 200, "dose.repetitions", "");
+        if (dose.RepetitionsTo is { } to)
+            CheckRange(to, dose.Repetitions, 200, "dose.repetitionsTo", "");
+        CheckRange(dose.OutSeconds, 0.5, 30, "dose.outSeconds", "s");
+        CheckRange(dose.HoldSeconds, 0, 600, "dose.holdSeconds", "s");
+        CheckRange(dose.BackSeconds, 0.5, 30, "dose.backSeconds", "s");
+        CheckRange(dose.RestSeconds, 0, 600, "dose.restSeconds", "s");
+        CheckRange(dose.TimesPerDay, 1, 10, "dose.timesPerDay", "");
+        CheckRange(dose.DaysPerWeek, 1, 7, "dose.daysPerWeek", "");
+        if (dose.Effort is { } effort)
+            CheckRange(effort, 0, 10, "dose.effort", "");
+    }
+
+    private void CheckPoint(string? name, string path)
+    {
+        if (name is not null && !points.Has(name))
+            Fault(path, $"The body has no point \"{name}\".", "Use a name of body/surface-points.json.");
+    }
+
+    private void CheckSource(string key, string path)
+    {
+        if (!sources.Contains(key))
+            Fault(path, $"There is no source \"{key}\".", "Add it to sources.json or correct the key.");
+    }
+
+    private void CheckRange(double value, double least, double most, string path, string unit)
+    {
+        if (!(value >= least && value <= most))
+        {
+            Fault(path, FormattableString.Invariant($"{value} {unit} lies outside {least} to {most}.").Replace("  ", " ", StringComparison.Ordinal), "Correct the number.");
+        }
+    }
+
+    private void Fault(string path, string what, string mend) => faults.Add(file, null, path, what, mend);
+}

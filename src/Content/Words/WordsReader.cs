@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Content;
+
+/// <summary>Reads the words of one language and holds them to plain language: short sentences, grade 6, known side marks.</summary>
+internal static class WordsReader
+{
+    private const int LongestSentence = 15;
+    private const double HighestGrade = 6;
+
+    internal static ImmutableDictionary<(string Language, string Id), ExerciseWords> Read(
+        string contentFolder, string language, IReadOnlyList<Exercise> exercises, FaultList faults)
+    {
+        var words = ImmutableDictionary.CreateBuilder<(string Language, string Id), ExerciseWords>();
+        var known = exercises.Select(e => e.Id).ToHashSet();
+        var folder = Path.Combine(contentFolder, "words", language, "exercises");
+        foreach (var path in StrictJson.FilesIn(folder, ".json"))
+        {
+            var id = Path.GetFileNameWithoutExtension(path);
+            var shown = $"words/{language}/exercises/{id}.json";
+            if (StrictJson.ReadFile<ExerciseWordsFile>(path, shown, faults) is not { } file)
+                continue;
+            if (!known.Contains(id))
+                faults.Add(shown, null, "", $"There is no usable exercise \"{id}\".", "Rename the file, or mend or add the exercise.");
+            foreach (var (place, text) in file.Texts())
+                CheckText(shown, place, text, faults);
+            var grade = ReadingGrade.Of(string.Join(" ", file.Texts().Select(t => t.Text.TrimEnd('.') + ".")));
+            if (grade > HighestGrade)
+            {
+                faults.Add(
+                    shown, null, "", string.Create(CultureInfo.InvariantCulture, $"Reading grade {grade:0.0} is above {HighestGrade:0}."),
+                    "Use shorter words and sentences.");
+            }
+
+            words[(language, id)] = file.ToWords();
+        }
+
+        foreach (var id in known.Where(id => !words.ContainsKey((language, id))).Order(StringComparer.Ordinal))
+            faults.Add($"words/{language}/exercises/{id}.json", null, "", "The exercise has no words.", "Write the file.");
+        return words.ToImmutable();
+    }
+
+    private static void CheckText(string file, string place, string text, FaultList faults)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+            faults.Add(file, null, place, "The text is empty.", "Write it.");
+        var length = ReadingGrade.LongestSentence(text);
+        if (length > LongestSentence)
+            faults.Add(file, null, place, $"A sentence has {length} words.", $"Use at most {LongestSentence}.");
+        var marks = text.Replace("{side}", "", StringComparison.Ordinal).Replace("{Side}", "", StringComparison.Ordinal)
+            .Replace("{other}", "", StringComparison.Ordinal).Replace("{Other}", "", StringComparison.Ordinal);
+        if (marks.Contains('{', StringComparison.Ordinal) || marks.Contains('}', StringComparison.Ordinal))
+            faults.Add(file, null, place, "There is an unknown mark in braces.", "Use {side}, {Side}, {other} or {Other}.");
+        if (text.Contains("affected", StringComparison.OrdinalIgnoreCase))
+            faults.Add(file, null, place, "A patient should not read \"affected\".", "Write \"your {side} leg\".");
+    }
+}
