@@ -65,8 +65,7 @@ internal sealed class Studio
             ImmutableArray<ImmutableArray<Arc>> loops =
             [
                 .. moved.Where(part => IsAccent(part) == works)
-                    .SelectMany(part => part.Layers.Where(layer => layer.Gap))
-                    .SelectMany(layer => layer.Loops(Camera)),
+                    .SelectMany(Silhouette),
             ];
             if (loops.Length > 0)
             {
@@ -113,6 +112,15 @@ internal sealed class Studio
             Loops = [.. layer.Loops(Camera)],
             Gap = layer.Gap,
         });
+    }
+
+    // Fingers and laces are more than a ghost needs.
+    private IEnumerable<ImmutableArray<Arc>> Silhouette(BodyPart part)
+    {
+        var layers = part.Layers.Where(layer => layer.Gap);
+        return part.Name.EndsWith("Hand", StringComparison.Ordinal) || part.Name.EndsWith("Shoe", StringComparison.Ordinal)
+            ? [CircleHull.Of([.. layers.SelectMany(layer => layer.Hulls).SelectMany(hull => hull).Select(Camera.See)])]
+            : layers.SelectMany(layer => layer.Loops(Camera));
     }
 
     private static bool IsAccent(BodyPart part) => part.Layers[^1].Tone is Tone.Working or Tone.FarWorking;
