@@ -68,9 +68,9 @@ internal static class MotionArrow
         // Behind the pelvis when seen from the side, beside it when seen from front or back.
         var forward = start.At(SegmentKind.Pelvis, start.Working, 1, 0, 0) - start.At(SegmentKind.Pelvis, start.Working, 0, 0, 0);
         if (Math.Abs(forward.Dot(camera.Toward)) > 0.75 * forward.Length)
-            yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.07, -0.03, 0.24), 1);
+            yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.07, -0.03, 0.26), 1);
         else
-            yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.235, -0.03, 0), 1);
+            yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.255, -0.03, 0), 1);
         yield return (f => f.At(SegmentKind.Foot, f.Working.Other(), 0.06, 0.03, 0), 0.95);
         yield return (f => f.At(SegmentKind.Hand, f.Working, 0, -0.06, 0), 0.5);
     }

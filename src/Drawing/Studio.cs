@@ -56,9 +56,9 @@ internal sealed class Studio
     /// <summary>What of the start pose has moved, as plain silhouettes.</summary>
     internal IEnumerable<SceneShape> Ghost(PlacedFigure start, PlacedFigure end)
     {
-        var there = Parts(end).Where(p => p.Name != "seam").ToDictionary(p => p.Name);
+        var there = Parts(end).Where(IsFlesh).ToDictionary(p => p.Name);
         var moved = Parts(start)
-            .Where(p => p.Role == ShapeRole.Body && p.Name != "seam" && Distance(p, there[p.Name]) > MotionArrow.LeastM)
+            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > MotionArrow.LeastM)
             .ToArray();
         foreach (var works in (bool[])[false, true])
         {
@@ -113,6 +113,8 @@ internal sealed class Studio
             Gap = layer.Gap,
         });
     }
+
+    private static bool IsFlesh(BodyPart part) => part.Role == ShapeRole.Body && part.Name != "seam";
 
     // Fingers and laces are more than a ghost needs.
     private IEnumerable<ImmutableArray<Arc>> Silhouette(BodyPart part)

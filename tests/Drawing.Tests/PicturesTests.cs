@@ -134,6 +134,42 @@ public sealed class PicturesTests
     }
 
     [Fact]
+    public void Every_kind_of_prop_is_drawn()
+    {
+        var drawn = SampleMovements.All.ToDictionary(m => m.Key, m => Combined(m.Key, Side.Right).Scene.Shapes.Select(s => s.Name).ToHashSet());
+        foreach (var (name, movement) in SampleMovements.All)
+        {
+            foreach (var prop in movement.Props)
+            {
+                var wanted = prop.Kind switch
+                {
+                    PropKind.Mat => "floor",
+                    PropKind.Chair => "chair",
+                    PropKind.Step => "step",
+                    PropKind.Wall => "wall",
+                    PropKind.Roller => "roller",
+                    PropKind.Strap => "strap",
+                    PropKind.LoopBand => "band",
+                    PropKind.CuffWeight => "rightCuff",
+                    PropKind.HandWeight => "rightHandWeight",
+                    PropKind.Pillow => "pillow",
+                };
+                Assert.Contains(wanted, drawn[name]);
+            }
+        }
+
+        Assert.Equal(Enum.GetValues<PropKind>(), SampleMovements.All.Values.SelectMany(m => m.Props).Select(p => p.Kind).Distinct().Order());
+    }
+
+    [Fact]
+    public void A_moving_arm_carries_the_accent_instead_of_the_leg()
+    {
+        var shapes = Combined("raise a weight to the side", Side.Left).Scene.Shapes;
+        Assert.Contains(shapes, s => s.Name == "leftForearm" && s.Tone == Tone.Working);
+        Assert.DoesNotContain(shapes, s => s.Name.EndsWith("Thigh", StringComparison.Ordinal) && s.Tone == Tone.Working);
+    }
+
+    [Fact]
     public void Only_what_moves_leaves_a_ghost()
     {
         var raise = Combined("side-lying leg raise", Side.Right).Scene.Shapes;

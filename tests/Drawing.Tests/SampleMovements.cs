@@ -22,6 +22,9 @@ internal static class SampleMovements
         ["band side-step"] = BandSideStep(),
         ["front-thigh stretch with strap"] = FrontThighStretch(),
         ["seated knee straightening"] = SeatedKnee(),
+        ["slide down a wall"] = WallSlide(),
+        ["raise a weight to the side"] = WeightRaise(),
+        ["arm turns out, lying on the side"] = TurnOut(),
     }.ToImmutableDictionary();
 
     private static LimbAngles L(
@@ -231,5 +234,31 @@ internal static class SampleMovements
             [new(PropKind.Chair, "sitBone", null, 0.47), new(PropKind.CuffWeight, "ankle", Limb.Working, 0)],
             F("start", Orientation.Upright, still, still, A(), on),
             F("end", Orientation.Upright, still with { KneeFlexion = 0, AnkleDorsiflexion = Rad(5) }, still, A(), on));
+    }
+
+    private static Movement WallSlide()
+    {
+        LimbAngles Leg(double bend) => L(hf: bend, kf: bend, sf: 10, sa: 14, sr: 20, ef: 20);
+        PosedFrame At(double bend) => F(
+            "x", Orientation.Upright, Leg(bend), Leg(bend), A(),
+            [On("upperBack", Limb.Working, SurfaceKind.Wall), On("upperBack", Limb.Other, SurfaceKind.Wall), On("foot", Limb.Working), On("foot", Limb.Other)]);
+        return M(ViewKind.Side, [new(PropKind.Wall, null, null, 0)], At(20), At(70));
+    }
+
+    private static Movement WeightRaise()
+    {
+        PosedFrame At(double sa) => F(
+            "x", Orientation.Upright, L(sa: sa, sf: 10, ef: 8, fp: 170), L(sa: 8, ef: 8), A(), [On("foot", Limb.Working), On("foot", Limb.Other)]);
+        return M(ViewKind.Front, [new(PropKind.HandWeight, null, Limb.Working, 0)], At(10), At(85));
+    }
+
+    private static Movement TurnOut()
+    {
+        SurfaceContact[] on = [On("trochanter", Limb.Other), On("shoulderOuter", Limb.Other), On("kneeOuter", Limb.Other)];
+        PosedFrame At(double sr) => F(
+            "x", Orientation.SideLyingOnOther, L(hf: 40, kf: 60, sr: sr, ef: 90, fp: 90, sa: 4), L(hf: 40, kf: 60, sf: 100, sr: 40, ef: 95), A(), on);
+        return M(
+            ViewKind.Side,
+            [Mat, new(PropKind.Pillow, "headSide", Limb.Other, 0.12), new(PropKind.HandWeight, null, Limb.Working, 0)], At(45), At(-45));
     }
 }

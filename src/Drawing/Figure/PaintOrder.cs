@@ -85,6 +85,7 @@ internal static class PaintOrder
             ("Shorts", "pelvis") => 0.03,
             ("Sleeve", "shirt") => 0.035,
             ("UpperArm", "Forearm") when sameSide => 0.01,
+            ("Forearm", "Hand") when sameSide => 0.01,
             ("Thigh", "pelvis") => 0.02,
             ("head", "shirt") => 0.02,
             ("Hand", "strap" or "HandWeight") => 0.06,
