@@ -87,8 +87,18 @@ internal sealed class EntryReader
         var token = tokens[next];
         if (EntryWords.Side(token) is { } side && cellSide is null && measure is { Sided: true })
         {
-            Flush();
-            draft = new ReadingDraft { Side = side };
+            TakeSide(side);
+            next++;
+        }
+        else if (EntryWords.IsBoth(token) && cellSide is null && measure is { Sided: true })
+        {
+            if (draft.Side is not null)
+            {
+                Flush();
+                draft = new ReadingDraft();
+            }
+
+            draft.Both = true;
             next++;
         }
         else if (token.Kind is TokenKind.Separator)
@@ -107,6 +117,24 @@ internal sealed class EntryReader
             TakeGrade(token.Text);
         else
             TakeOther(token);
+    }
+
+    /// <summary>
+    /// "L 118 R 149" and "118 L 149 R" both work, but not mixed: a number without side is told as a fault. Words and lever arm
+    /// before the first side belong to what follows.
+    /// </summary>
+    private void TakeSide(Side side)
+    {
+        if (draft.Side is not null)
+        {
+            Flush();
+            draft = new ReadingDraft { Side = side };
+            return;
+        }
+
+        draft.Side = side;
+        if (draft.Numbers.Count > 0 || draft.Grade is not null)
+            Flush();
     }
 
     private bool IsNumber(int at) => at < tokens.Count && tokens[at].Kind == TokenKind.Number;
@@ -150,6 +178,14 @@ internal sealed class EntryReader
         }
 
         var unit = UnitAt(next + 1);
+        if (unit is null && GluedWord())
+        {
+            maker.Fault("This unit is not known.", Typed(next, next + 2), "Leave a blank between number and words, or type N, kgf, lb, Nm or degrees.");
+            draft.Broken = true;
+            next += 2;
+            return;
+        }
+
         if (unit is { } length && EntryUnits.Metres(length) is not null && measure is { Kind: MeasureKind.Strength } && draft.Numbers.Count > 0)
         {
             TakeLever(next);
@@ -161,6 +197,16 @@ internal sealed class EntryReader
         var end = unit is null ? next + 1 : next + 2;
         draft.Numbers.Add((token.Value, unit, Typed(next, end)));
         next = end;
+    }
+
+    /// <summary>Whether letters that mean nothing stand right behind the number, as in "1e9" or "118x".</summary>
+    private bool GluedWord()
+    {
+        if (next + 1 >= tokens.Count || tokens[next + 1].Kind != TokenKind.Word || !char.IsLetter(tokens[next + 1].Text[0]))
+            return false;
+        var word = tokens[next + 1];
+        return word.At == tokens[next].At + tokens[next].Text.Length
+            && EntryWords.Side(word) is null && !EntryWords.IsAt(word) && !EntryWords.IsPain(word);
     }
 
     /// <summary>"4/5" on a strength test and "7/10" on a scale are scores; anything else with a slash is a pair of trials.</summary>
@@ -196,7 +242,12 @@ internal sealed class EntryReader
         if (token.Kind == TokenKind.Slash)
             draft.Slashes++;
         else if (EntryWords.IsNotANumber(token))
+        {
+            draft.Broken = true;
             maker.Fault("This is not a number that can be measured.", token.Text, "Type the reading in digits.");
+        }
+        else if (EntryWords.IsDash(token) && draft.Numbers.Count > 0 && IsNumber(next + 1))
+            draft.Dashes++;
         else if (!EntryWords.IsFiller(token))
             draft.Words.Add(token.Text);
         next++;

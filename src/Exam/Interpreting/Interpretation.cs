@@ -212,5 +212,5 @@ public sealed record Interpretation
     /// <summary>The reading of a side.</summary>
     /// <param name="side">The side; null for measures without side.</param>
     /// <returns>The reading, or null when that side was not measured.</returns>
-    public SideReading? Of(Side? side) => Readings.FirstOrDefault(r => r.Measurement.Side == side);
+    public SideReading? Of(Side? side) => Readings.LastOrDefault(r => r.Measurement.Side == side);
 }

@@ -98,7 +98,7 @@ internal static class Sentences
     {
         if (sides.Verdict == ErrorVerdict.BeyondError)
             return measure.SymmetryLimit is { } limit && sides.Deficit <= 1 - limit ? Tone.Neutral : Tone.Watch;
-        return sides.Verdict == ErrorVerdict.WithinError ? Tone.Good : Tone.Neutral;
+        return Tone.Neutral;
     }
 
     private static string Worse(Measure measure) => measure.Kind switch
