@@ -55,7 +55,9 @@ internal sealed class EntryReader
         if (match.Measures.Length > 1)
         {
             var names = string.Join(", ", match.Measures.Select(m => m.Name));
-            maker.Fault("This may mean more than one measure:", Typed(next, next + match.Tokens), names + ". Type one more word of the name.");
+            maker.Fault(
+                "This may mean more than one measure:", Typed(next, next + match.Tokens),
+                names + ". Type one more word of the name.");
             measure = null;
             next += match.Tokens;
             SkipToSeparator();
@@ -170,7 +172,9 @@ internal sealed class EntryReader
         var token = tokens[next];
         if (token.Kind == TokenKind.DoubtfulNumber)
         {
-            maker.Question(token.Text, $"\"{token.Text}\" was read as two trials. For one number with decimals use a point: {token.Text.Replace(',', '.')}.");
+            maker.Question(
+                token.Text,
+                $"\"{token.Text}\" was read as two trials. For one number with decimals use a point: {token.Text.Replace(',', '.')}.");
             foreach (var part in token.Text.Split(','))
                 draft.Numbers.Add((double.Parse(part, System.Globalization.CultureInfo.InvariantCulture), null, part));
             next++;
@@ -180,19 +184,23 @@ internal sealed class EntryReader
         var unit = UnitAt(next + 1);
         if (unit is null && GluedWord())
         {
-            maker.Fault("This unit is not known.", Typed(next, next + 2), "Leave a blank between number and words, or type N, kgf, lb, Nm or degrees.");
+            maker.Fault(
+                "This unit is not known.", Typed(next, next + 2),
+                "Leave a blank between number and words, or type N, kgf, lb, Nm or degrees.");
             draft.Broken = true;
             next += 2;
             return;
         }
 
-        if (unit is { } length && EntryUnits.Metres(length) is not null && measure is { Kind: MeasureKind.Strength } && draft.Numbers.Count > 0)
+        var isLength = unit is { } length && EntryUnits.Metres(length) is not null;
+        if (isLength && measure is { Kind: MeasureKind.Strength } && draft.Numbers.Count > 0)
         {
             TakeLever(next);
             return;
         }
 
-        if (next + 2 < tokens.Count && tokens[next + 1].Kind == TokenKind.Slash && IsNumber(next + 2) && TakeScore(token.Value, tokens[next + 2].Value))
+        var slash = next + 1 < tokens.Count && tokens[next + 1].Kind == TokenKind.Slash;
+        if (slash && IsNumber(next + 2) && TakeScore(token.Value, tokens[next + 2].Value))
             return;
         var end = unit is null ? next + 1 : next + 2;
         draft.Numbers.Add((token.Value, unit, Typed(next, end)));

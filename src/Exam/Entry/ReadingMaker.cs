@@ -53,7 +53,9 @@ internal sealed class ReadingMaker(string asTyped)
             return;
         if (measure.Sided && draft.Side is null)
         {
-            Fault("The side is missing.", asTyped.Trim(), $"{measure.Name} is measured on each side: write L or R before the number.");
+            Fault(
+                "The side is missing.", asTyped.Trim(),
+                $"{measure.Name} is measured on each side: write L or R before the number.");
             return;
         }
 
@@ -68,7 +70,8 @@ internal sealed class ReadingMaker(string asTyped)
     private void KeepGrade(Measure measure, ReadingDraft draft)
     {
         observations.Add(new Observation(measure.Id, draft.Side, string.Join(' ', draft.Words.Prepend(draft.Grade!)), draft.Grade));
-        notes.Add($"{measure.Name}: {draft.Grade} is kept as a manual grade. It is not a force, so no torque or load share comes of it.");
+        notes.Add(
+            $"{measure.Name}: {draft.Grade} is kept as a manual grade. It is not a force, so no torque or load share comes of it.");
     }
 
     private void KeepWords(Measure measure, ReadingDraft draft)
@@ -88,14 +91,18 @@ internal sealed class ReadingMaker(string asTyped)
     {
         if (draft.OutOf is { } outOf && outOf != 10)
         {
-            Fault($"This scale ends at 10, not at {Say.Number(outOf)}.", draft.Numbers[0].Text, "Type the answer as a number from 0 to 10.");
+            Fault(
+                $"This scale ends at 10, not at {Say.Number(outOf)}.", draft.Numbers[0].Text,
+                "Type the answer as a number from 0 to 10.");
             return null;
         }
 
         if (draft.Dashes > 0 && measure.Unit == MeasureUnit.Radians)
         {
             var ends = string.Join('-', draft.Numbers.Select(n => n.Text));
-            Fault("This reads as the two ends of a range.", ends, $"Type the end that is measured alone, such as {draft.Numbers[^1].Text}.");
+            Fault(
+                "This reads as the two ends of a range.", ends,
+                $"Type the end that is measured alone, such as {draft.Numbers[^1].Text}.");
             return null;
         }
 
@@ -115,7 +122,10 @@ internal sealed class ReadingMaker(string asTyped)
             }
 
             if (!measure.SoftRange.Holds(stored))
-                Question(text, $"{Say.Shown(measure, stored)} is unusual for {measure.Name.ToLowerInvariant()} (mostly {Say.Shown(measure, measure.SoftRange.Low)} to {Say.Shown(measure, measure.SoftRange.High)}). Is it right?");
+                Question(
+                    text,
+                    $"{Say.Shown(measure, stored)} is unusual for {measure.Name.ToLowerInvariant()} "
+                    + $"(mostly {Say.Shown(measure, measure.SoftRange.Low)} to {Say.Shown(measure, measure.SoftRange.High)}). Is it right?");
             trials.Add(stored);
         }
 
@@ -167,7 +177,10 @@ internal sealed class ReadingMaker(string asTyped)
         if (lever is >= 0.03 and <= 1.2)
         {
             if (lever > test.LeverArmMostM)
-                Question(where, $"A lever arm of {Say.Centimetres(lever)} is long for {measure.Name.ToLowerInvariant()} (usually about {Say.Centimetres(test.LeverArmHintM)}). Is it right?");
+                Question(
+                    where,
+                    $"A lever arm of {Say.Centimetres(lever)} is long for {measure.Name.ToLowerInvariant()} "
+                    + $"(usually about {Say.Centimetres(test.LeverArmHintM)}). Is it right?");
             return true;
         }
 
@@ -179,7 +192,9 @@ internal sealed class ReadingMaker(string asTyped)
         var suggestion = guess > 0 && where.Length > 0
             ? asTyped.Replace(where, Say.Centimetres(guess), StringComparison.Ordinal)
             : null;
-        Fault(what, where, $"Give the distance from joint centre to pad, such as \"at {Say.Centimetres(test.LeverArmHintM)}\".", suggestion);
+        Fault(
+            what, where, $"Give the distance from joint centre to pad, such as \"at {Say.Centimetres(test.LeverArmHintM)}\".",
+            suggestion);
         return false;
     }
 
@@ -187,7 +202,9 @@ internal sealed class ReadingMaker(string asTyped)
     {
         if (draft.Pain is not { } pain || (pain.Value is >= 0 and <= 10 && pain.Value == Math.Floor(pain.Value)))
             return true;
-        Fault($"Pain {Say.Number(pain.Value)} is not on the scale.", pain.Text, "Give pain during the test as a whole number from 0 to 10.");
+        Fault(
+            $"Pain {Say.Number(pain.Value)} is not on the scale.", pain.Text,
+            "Give pain during the test as a whole number from 0 to 10.");
         return false;
     }
 
@@ -204,7 +221,7 @@ internal sealed class ReadingMaker(string asTyped)
             notes.Add($"{measure.Name}: typed as torque in N m, kept as the same torque (that many newtons at 1 m).");
         }
         else if (draft.LeverM is null && lever is { } carried)
-            notes.Add($"{measure.Name}, {Say.Side(draft.Side)}: lever arm taken as {Say.Centimetres(carried)}, as on the other side.");
+            notes.Add(SharedLever(measure, draft.Side, carried));
 
         carriedLeverM = isTorque ? null : lever;
         if (carriedLeverM is { } typed)
@@ -226,6 +243,9 @@ internal sealed class ReadingMaker(string asTyped)
             notes.Add($"{measure.Name}: \"{words}\" is kept as a note.");
     }
 
+    private static string SharedLever(Measure measure, Side? side, double leverM) =>
+        $"{measure.Name}, {Say.Side(side)}: lever arm taken as {Say.Centimetres(leverM)}, as on the other side.";
+
     /// <summary>"118 L 149 R at 36 cm": a lever arm after the last side belongs to both.</summary>
     private bool IsSharedLever(Measure measure, ReadingDraft draft)
     {
@@ -244,7 +264,7 @@ internal sealed class ReadingMaker(string asTyped)
             if (measurements[i].MeasureId != measure.Id || measurements[i].LeverArmM is not null)
                 continue;
             measurements[i] = measurements[i] with { LeverArmM = leverM };
-            notes.Add($"{measure.Name}, {Say.Side(measurements[i].Side)}: lever arm taken as {Say.Centimetres(leverM)}, as on the other side.");
+            notes.Add(SharedLever(measure, measurements[i].Side, leverM));
         }
     }
 }
