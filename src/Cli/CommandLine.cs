@@ -32,6 +32,7 @@ internal static class CommandLine
         root.Options.Add(ContentFolder);
         root.Subcommands.Add(ContentCommands.Build());
         root.Subcommands.Add(ExerciseCommands.Build());
+        root.Subcommands.Add(CaseCommands.Build());
         return root;
     }
 }
