@@ -33,7 +33,20 @@ internal sealed class Studio
 
     internal bool IsHold => movement.Frames.Length == 1;
 
-    internal PlacedFigure Figure(double fraction) => new(model, points, FrameBetween.At(movement, fraction), working);
+    /// <summary>The body at a fraction of the way; where the anchor changes on the way, the body glides from one to the other.</summary>
+    internal PlacedFigure Figure(double fraction)
+    {
+        var frames = movement.Frames;
+        var between = FrameBetween.At(movement, fraction);
+        var figure = Place(between);
+        var along = Math.Clamp(fraction, 0, 1) * (frames.Length - 1);
+        var before = Math.Min((int)along, Math.Max(0, frames.Length - 2));
+        if (IsHold || Anchor(between) == Anchor(frames[before]))
+            return figure;
+        var (from, to) = (Place(frames[before]), Place(frames[before + 1]));
+        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, along - before);
+        return figure.Slide(wanted - figure.Placed.Pose.PelvisPosition);
+    }
 
     internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures) => Drawing.Backdrop.Of(figures, movement.Props, Camera);
 
@@ -75,6 +88,10 @@ internal sealed class Studio
         var scene = new Scene(frame.Place(shapes, Camera.Flip), frame.Width, frame.Height);
         return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
     }
+
+    private PlacedFigure Place(PosedFrame frame) => new(model, points, frame, working);
+
+    private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 
     private List<BodyPart> Parts(PlacedFigure figure) => FigureParts.Of(
         figure,

@@ -79,7 +79,7 @@ internal static class SampleMovements
         SurfaceContact[] on = [On("trochanter", Limb.Other), On("shoulderOuter", Limb.Other), On("kneeOuter", Limb.Other)];
         PosedFrame At(double ha) => F(
             "x", Orientation.SideLyingOnOther,
-            L(hf: -5, ha: ha, sf: 55, sa: -25, sr: 40, ef: 75, fp: 150),
+            L(hf: -5, ha: ha, sf: 48, sa: -22, sr: 50, ef: 95, fp: 150),
             L(hf: 45, kf: 60, sf: 165, ef: 20, fp: 90),
             A(nb: -8), on);
         return M(ViewKind.Side, [Mat], At(0), At(30));
@@ -90,10 +90,10 @@ internal static class SampleMovements
         SurfaceContact[] on = [On("trochanter", Limb.Other), On("shoulderOuter", Limb.Other), On("kneeOuter", Limb.Other)];
         PosedFrame At(double ha, double hr) => F(
             "x", Orientation.SideLyingOnOther,
-            L(hf: 45, kf: 90, ha: ha, hr: hr, sf: 55, sa: -25, sr: 40, ef: 75, fp: 150),
+            L(hf: 45, kf: 90, ha: ha, hr: hr, sf: 48, sa: -22, sr: 50, ef: 95, fp: 150),
             L(hf: 45, kf: 90, sf: 165, ef: 20),
             A(nb: -8), on);
-        return M(ViewKind.Side, [Mat], At(0, 0), At(20, -30));
+        return M(ViewKind.Back, [Mat], At(0, 0), At(20, -30));
     }
 
     private static Movement Bridge()
@@ -158,10 +158,10 @@ internal static class SampleMovements
     {
         PosedFrame At(string point) => F(
             "x", Orientation.SideLyingOnWorking,
-            L(kf: 10, sf: 85, sr: 85, ef: 90, fp: 90),
-            L(hf: 60, kf: 70, hr: 0, sf: 45, sa: -30, sr: 30, ef: 40, fp: 120),
-            A(), [On(point, Limb.Working, SurfaceKind.Roller, 0.15), On("elbow", Limb.Working), On("foot", Limb.Other)]);
-        return M(ViewKind.Side, [Mat, new(PropKind.Roller, "thighOuter", Limb.Working, 0.15)], At("thighOuter"), At("kneeOuter"));
+            L(kf: 10, sa: 78, ef: 90, fp: 160),
+            L(hf: 65, ha: -8, hr: -50, kf: 80, ad: 0, sf: 35, sa: 5, sr: 35, ef: 80, fp: 120),
+            A(tb: -16, nb: 8), [On(point, Limb.Working, SurfaceKind.Roller, 0.15), On("elbow", Limb.Working)]);
+        return M(ViewKind.Back, [Mat, new(PropKind.Roller, "thighOuter", Limb.Working, 0.15)], At("thighOuter"), At("kneeOuter"));
     }
 
     private static Movement StandingLegRaise()
@@ -224,7 +224,7 @@ internal static class SampleMovements
 
     private static Movement SeatedKnee()
     {
-        var still = L(hf: 90, kf: 90, sf: 0, sa: 12, sr: 0, ef: 15, fp: 160);
+        var still = L(hf: 90, kf: 90, sf: -22, sa: 14, ef: 38, fp: 150, wf: -50);
         SurfaceContact[] on = [On("sitBone", Limb.Working, SurfaceKind.Seat, 0.47), On("sitBone", Limb.Other, SurfaceKind.Seat, 0.47), On("thighBack", Limb.Other, SurfaceKind.Seat, 0.47)];
         return M(
             ViewKind.Side,

@@ -34,8 +34,8 @@ internal static class ArmParts
         ];
         Ball[] shoulder =
         [
-            f.Ball(UpperArm, side, 0, -0.002, 0, 0.048),
-            f.Ball(Torso, side, -0.002, 0.365, 0.11, 0.05),
+            f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
+            f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
         ];
         yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(skin, elbow) with { Gap = false });
         yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(skin, wrist) with { Gap = false });
@@ -44,9 +44,9 @@ internal static class ArmParts
 
     private static Ball[] Sleeve(PlacedFigure f, Side side) =>
     [
-        f.Ball(UpperArm, side, 0, 0, 0, 0.057),
-        f.Ball(UpperArm, side, 0.002, -0.06, 0.002, 0.054),
-        f.Ball(UpperArm, side, 0.002, -0.14, 0.002, 0.0495),
+        f.Ball(UpperArm, side, 0, -0.004, 0, 0.0535),
+        f.Ball(UpperArm, side, 0.002, -0.06, 0.001, 0.0525),
+        f.Ball(UpperArm, side, 0.002, -0.145, 0.001, 0.049),
     ];
 
     private static Ball[] Arm(PlacedFigure f, Side side) =>

@@ -64,7 +64,8 @@ internal static class PaintOrder
             }
         }
 
-        return weight > 0 ? sum / weight + lean : null;
+        // Rounded, so that a tie stays a tie on both sides.
+        return weight > 0 ? Math.Round(sum / weight + lean, 7) : null;
     }
 
     /// <summary>Lean for the first of two neighbors to be over the second, meters.</summary>
@@ -110,7 +111,7 @@ internal static class PaintOrder
             }
         }
 
-        var depth = discs.Select(part => part.Average(d => d.Depth)).ToArray();
+        var depth = discs.Select(part => Math.Round(part.Average(d => d.Depth), 7)).ToArray();
         var order = new List<int>(n);
         while (order.Count < n)
         {
