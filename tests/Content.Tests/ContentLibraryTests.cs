@@ -97,7 +97,7 @@ public sealed class ContentLibraryTests(ITestOutputHelper output)
                 Assert.Contains("{side}", text, StringComparison.Ordinal);
             foreach (var side in new[] { Side.Left, Side.Right })
             {
-                var filled = ContentLibrary.EnglishSides.Fill(text, side);
+                var filled = Shipped.Library.PatientWords.Sides.Fill(text, side);
                 Assert.DoesNotContain('{', filled);
             }
         }
