@@ -5,8 +5,9 @@ namespace MomentArm.Body.Tests.Statics;
 /// <summary>Upward forces at the contacts.</summary>
 public class VerticalSupportTests
 {
+    /// <summary>Contacts to the millimetre: some coincide or lie in a row, none are a hair apart.</summary>
     private static readonly Gen<Vec3> Point = Gen.Select(
-        Gen.Double[-0.6, 0.6], Gen.Double[0, 0.5], Gen.Double[-0.6, 0.6], (x, y, z) => new Vec3(x, y, z));
+        Gen.Int[-600, 600], Gen.Int[0, 500], Gen.Int[-600, 600], (x, y, z) => new Vec3(x / 1000.0, y / 1000.0, z / 1000.0));
 
     /// <summary>Contacts, and a mass centre over them: a mean of the contacts with random shares.</summary>
     private static readonly Gen<(Vec3[] Points, Vec3 MassCenter, double Weight)> Standing =
@@ -30,6 +31,15 @@ public class VerticalSupportTests
             AssertBalanced(c.Points, c.MassCenter, c.Weight, support);
         },
         iter: 20000);
+
+    [Fact]
+    public void A_weight_almost_over_one_of_three_contacts_is_still_held_whole()
+    {
+        // Once the forces added up to 1407.7 N here: Newton's steps jumped to and fro.
+        Vec3[] points = [new(0.019713508161959492, 0, 0), new(0, 0, -0.36363636363636365), new(0, 0, -0.30539325065597567)];
+        var center = new Vec3(0.0197135069397221, 1, -2.0739916114250324E-08);
+        AssertBalanced(points, center, 1406, VerticalSupport.Solve(points, center, 1406, Vec3.UnitX));
+    }
 
     [Fact]
     public void Contacts_in_one_row_share_as_a_beam_on_them_does()
@@ -89,6 +99,25 @@ public class VerticalSupportTests
         Assert.False(support.Stands);
         Assert.Empty(support.Forces);
         Assert.Equal($"Falls {word}: the mass center is 20 cm outside the contacts. It needs a hand, another contact, or a change of pose.", support.Reason);
+    }
+
+    [Theory]
+    [InlineData(0.30, 0, "forward")]
+    [InlineData(-0.30, 0, "backward")]
+    [InlineData(0, 0.30, "sideways")]
+    public void Someone_bent_far_forward_who_tips_straight_ahead_falls_forward(double x, double z, string word)
+    {
+        // The pelvis pitched by 70 degrees: its forward axis points mostly down. Once this fell "sideways".
+        var forward = Mat3.Rotation(Vec3.UnitZ, TestBody.Radians(-70)) * Vec3.UnitX;
+        var support = VerticalSupport.Solve(SmallSquare, new Vec3(x, 1, z), 700, forward);
+        Assert.StartsWith($"Falls {word}:", support.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Someone_lying_on_the_back_tips_over_without_a_direction()
+    {
+        var support = VerticalSupport.Solve(SmallSquare, new Vec3(0.30, 1, 0), 700, Vec3.UnitY);
+        Assert.StartsWith("Tips over: the mass center is 20 cm outside the contacts.", support.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
