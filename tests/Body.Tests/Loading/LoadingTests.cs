@@ -69,12 +69,15 @@ public class LoadingTests
     [Fact]
     public void A_contact_that_misses_makes_the_numbers_doubtful_and_says_so()
     {
-        var frame = Frames.Standing(
-            new SurfaceContact("foot", Limb.Working, SurfaceKind.Floor, 0, true),
-            new SurfaceContact("foot", Limb.Other, SurfaceKind.Floor, 0, true),
-            new SurfaceContact("palm", Limb.Working, SurfaceKind.Seat, 0.2, false));
+        // The head is narrower than the shoulder: without bending the neck it does not reach the floor.
+        var frame = Frames.SideLyingRaise(10);
+        frame = frame with
+        {
+            Other = new LimbAngles { HipFlexion = TestBody.Radians(45), KneeFlexion = TestBody.Radians(60) },
+            Contacts = frame.Contacts.Add(new SurfaceContact("headSide", Limb.Other, SurfaceKind.Floor, 0, true)),
+        };
         var load = Load(Frames.Of(frame));
-        Assert.True(load.Computed);
+        Assert.True(load.Computed, string.Join(" ", load.Problems));
         Assert.Contains(load.Problems, p => p.StartsWith("A contact misses its surface by ", StringComparison.Ordinal));
     }
 
@@ -85,7 +88,7 @@ public class LoadingTests
         Assert.All(two.Shares, share => Assert.True(share.Middle < 0.35, share.ToString()));
         var one = Frames.Standing(new SurfaceContact("foot", Limb.Working, SurfaceKind.Floor, 0, true)) with
         {
-            Working = new LimbAngles { HipAbduction = TestBody.Radians(-5), SubtalarEversion = TestBody.Radians(5) },
+            Working = new LimbAngles { HipAbduction = TestBody.Radians(-6), SubtalarEversion = TestBody.Radians(8) },
         };
         var load = Load(Frames.Of(one));
         Assert.True(load.Computed, string.Join(" ", load.Problems));

@@ -51,6 +51,6 @@ internal static class Frames
         new("trochanter", Limb.Other, SurfaceKind.Floor, 0, true),
         new("shoulderOuter", Limb.Other, SurfaceKind.Floor, 0, true),
         new("kneeOuter", Limb.Other, SurfaceKind.Floor, 0, true),
-        new("ribOuter", Limb.Other, SurfaceKind.Floor, 0, true),
+        new("ankleOuter", Limb.Other, SurfaceKind.Floor, 0, true),
     ];
 }
