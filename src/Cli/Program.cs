@@ -1,1 +1,3 @@
-return 0;
+using MomentArm.Cli;
+
+return await CommandLine.Build().Parse(args).InvokeAsync();

@@ -15,15 +15,21 @@ public sealed class ContentLibrary
         string version,
         BodyContent body,
         ImmutableDictionary<string, Source> sources,
+        ExamContent exam,
+        PatientWords patientWords,
         IReadOnlyList<Exercise> ordered,
         ImmutableDictionary<(string Language, string Id), ExerciseWords> words)
     {
         Version = version;
         Body = body;
         Sources = sources;
+        Exam = exam;
+        PatientWords = patientWords;
         Exercises = ordered;
         exercises = ordered.ToImmutableDictionary(e => e.Id);
         this.words = words;
+        Basis = new CaseBasis(
+            body.Skeleton, body.Tables, body.Points, body.Capacities, exam.Measures, exam.Norms, ordered);
     }
 
     /// <summary>Version of the content, kept with every stored program.</summary>
@@ -35,11 +41,17 @@ public sealed class ContentLibrary
     /// <summary>Sources by key.</summary>
     public ImmutableDictionary<string, Source> Sources { get; }
 
+    /// <summary>Measures, norms and danger signs.</summary>
+    public ExamContent Exam { get; }
+
+    /// <summary>What a case is read against.</summary>
+    public CaseBasis Basis { get; }
+
     /// <summary>Exercises ordered by ladder and rung.</summary>
     public IReadOnlyList<Exercise> Exercises { get; }
 
-    /// <summary>Words for left and right in English.</summary>
-    public static SideWords EnglishSides { get; } = new("left", "right");
+    /// <summary>What patients read around the exercises, in English.</summary>
+    public PatientWords PatientWords { get; }
 
     /// <summary>Reads a content folder.</summary>
     /// <exception cref="ContentException">Anything is wrong; every fault is listed.</exception>
@@ -64,12 +76,14 @@ public sealed class ContentLibrary
         var body = BodyContent.Read(folder, faults);
         if (body is null || about is null)
             return (null, faults.Faults);
+        var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults);
         var exercises = new ExerciseReader(body.Points, sources.Keys.ToHashSet(), faults).ReadAll(folder);
         var words = WordsReader.Read(folder, "en", exercises, faults);
+        var patientWords = PatientWordsFile.Read(folder, "en", faults);
         PoseCheck.Check(body, exercises, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
-            : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exercises, words), []);
+            : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);
     }
 
     /// <summary>An exercise by id; null when there is none.</summary>

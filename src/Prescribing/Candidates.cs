@@ -60,9 +60,7 @@ public static class Candidates
             .ToArray();
         var side = matches.Select(m => m.Finding.Impairment!.Side).FirstOrDefault(s => s is not null) ?? fallbackSide;
         var computed = load(exercise, side);
-        var main = exercise.Purpose is Purpose.Strengthen or Purpose.Functional
-            ? exercise.Loads.Select(action => computed.Of(action, side)).FirstOrDefault(s => s is not null)
-            : null;
+        var main = PersonalLoads.Main(exercise, computed, side);
         var fit = FitOf(main, limits.WindowLow, limits.WindowHigh);
         return new Candidate(
             exercise, side, computed, main, fit,

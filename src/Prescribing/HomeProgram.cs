@@ -50,6 +50,9 @@ public sealed record HomeProgram
     /// <summary>The clinician's own words to the patient, if any.</summary>
     public string? Note { get; init; }
 
+    /// <summary>What was agreed about time, things and positions.</summary>
+    public AgreedLimits Agreed { get; init; } = new();
+
     /// <summary>Version of the computing engine that made the numbers.</summary>
     public required string EngineVersion { get; init; }
 

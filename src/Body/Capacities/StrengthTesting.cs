@@ -23,16 +23,30 @@ public static class StrengthTesting
     {
         Quantity.Within(padForce, 1, 3000, "N");
         Quantity.Within(leverArm, 0.03, 1.2, "m");
-        var placed = Placing.Place(model, points, testPose, side);
+        var gravity = LimbTorque(model, points, testPose, action, side);
+        var (index, _) = action.On(model, side);
+        var angle = ClinicalPose.Of(model, testPose, side).Angles[index];
+        var torque = padForce * leverArm + gravity;
+        return (
+            new StrengthTest(action, side, Math.Max(0.01, torque), action.ClinicalAngle(angle), painLimited),
+            gravity);
+    }
+
+    /// <summary>What the muscles hold of the limb's own weight in a test pose.</summary>
+    /// <param name="model">The person's body.</param>
+    /// <param name="points">Named surface points.</param>
+    /// <param name="testPose">The test pose, with the tested side as working side; the table carries the rest of the body.</param>
+    /// <param name="action">The action tested.</param>
+    /// <param name="side">The side tested.</param>
+    /// <returns>Torque in the direction of the action, N m; negative when the limb's weight helps.</returns>
+    public static double LimbTorque(BodyModel model, SurfacePoints points, PosedFrame testPose, JointAction action, Side side)
+    {
+        ArgumentNullException.ThrowIfNull(model);
         var state = new BodyState(model);
-        state.Update(placed.Pose);
+        state.Update(Placing.Place(model, points, testPose, side).Pose);
         var (index, sign) = action.On(model, side);
         var moments = new double[model.Coordinates.Length];
         JointMoments.Required(state, [], moments);
-        var gravity = sign * moments[index];
-        var torque = padForce * leverArm + gravity;
-        return (
-            new StrengthTest(action, side, Math.Max(0.01, torque), action.ClinicalAngle(placed.Pose.Angles[index]), painLimited),
-            gravity);
+        return sign * moments[index];
     }
 }

@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using MomentArm.Body;
+using MomentArm.Content;
+using MomentArm.Drawing;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Cli;
+
+/// <summary>exercise list, draw and load.</summary>
+internal static class ExerciseCommands
+{
+    private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
+    private static readonly Option<Side> WorkingSide = new("--side") { Description = "The working side.", DefaultValueFactory = _ => Side.Right };
+
+    internal static Command Build() => new("exercise", "The exercise library.") { List(), Draw(), Load() };
+
+    private static Command List()
+    {
+        var list = new Command("list", "Lists the exercises by ladder and rung.");
+        list.SetAction(parse =>
+        {
+            var output = Output.For(parse);
+            if (output.Library(parse) is not { } library)
+                return 1;
+            var text = new StringBuilder();
+            foreach (var e in library.Exercises)
+                text.AppendLine(CultureInfo.InvariantCulture, $"{e.Id,-28} {e.Purpose,-11} {e.Ladder} {e.Rung}  {e.Name}");
+            output.Write(
+                library.Exercises.Select(e => new { e.Id, e.Name, e.Purpose, e.Position, e.Ladder, e.Rung, e.Loads, e.Groups, e.Equipment }),
+                text.ToString().TrimEnd());
+            return 0;
+        });
+        return list;
+    }
+
+    private static Command Draw()
+    {
+        var outPath = new Option<string?>("--out") { Description = "File to write; the id with .svg when left out." };
+        var pose = new Option<double?>("--pose") { Description = "One moment, 0 start to 1 end; start and end in one picture when left out." };
+        var gray = new Option<bool>("--gray") { Description = "For printing in gray." };
+        var draw = new Command("draw", "Draws an exercise as SVG.\nExample: momentarm exercise draw clam --side left --out clam.svg") { Id, WorkingSide, outPath, pose, gray };
+        draw.SetAction(parse =>
+        {
+            var output = Output.For(parse);
+            if (output.Library(parse) is not { } library)
+                return 1;
+            var id = parse.GetValue(Id)!;
+            if (library.Exercise(id) is not { } exercise)
+                return output.Faults([NoSuch(id)]);
+            var side = parse.GetValue(WorkingSide);
+            if (parse.GetValue(pose) is < 0 or > 1)
+                return output.Faults(["--pose goes from 0 (start) to 1 (end)."]);
+            var options = PictureOptions.Usual with { Palette = parse.GetValue(gray) ? Palette.Gray : Palette.Light };
+            var model = library.Body.Build(new Physique(Sex.Female, 40));
+            var picture = parse.GetValue(pose) is { } fraction
+                ? Pictures.Still(model, library.Body.Points, exercise.Movement, side, fraction, options)
+                : Pictures.Combined(model, library.Body.Points, exercise.Movement, side, options);
+            var words = library.Words("en", id);
+            var path = parse.GetValue(outPath) ?? id + ".svg";
+            var code = CaseCommands.Write(output, path, SvgWriter.Document(
+                picture, library.PatientWords.Sides.Fill(words.Title, side), library.PatientWords.Sides.Fill(string.Join(" ", words.Steps), side)));
+            if (code == 0)
+                output.Write(new { exercise.Id, side, path }, $"Wrote {path}");
+            return code;
+        });
+        return draw;
+    }
+
+    private static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
+
+    private static Command Load()
+    {
+        var sex = new Option<Sex?>("--sex") { Description = "female or male." };
+        var age = new Option<double?>("--age") { Description = "Age in years." };
+        var stature = new Option<double?>("--stature") { Description = "Stature in centimeters." };
+        var mass = new Option<double?>("--mass") { Description = "Body mass in kilograms." };
+        var weight = new Option<double>("--weight") { Description = "Added weight in kilograms where the exercise takes one." };
+        var load = new Command("load", "Prints the load shares of an exercise for a person without strength tests.")
+        {
+            Id, WorkingSide, sex, age, stature, mass, weight,
+        };
+        load.SetAction(parse =>
+        {
+            var output = Output.For(parse);
+            if (output.Library(parse) is not { } library)
+                return 1;
+            if (library.Exercise(parse.GetValue(Id)!) is not { } exercise)
+                return output.Faults([NoSuch(parse.GetValue(Id)!)]);
+            var physique = new Physique(parse.GetValue(sex), parse.GetValue(age), parse.GetValue(stature) / 100, parse.GetValue(mass));
+            try
+            {
+                var model = library.Body.Build(physique);
+                var person = new PersonalLoads(
+                    model, library.Body.Points, new PatientCapacity(library.Body.Capacities, physique, model, []));
+                var side = parse.GetValue(WorkingSide);
+                var result = person.Of(exercise, side, parse.GetValue(weight));
+                output.Write(new { exercise.Id, side, result.Computed, result.Shares, result.Problems, model.Assumptions }, LoadText.Of(exercise, side, result, model));
+                return 0;
+            }
+            catch (ArgumentOutOfRangeException error)
+            {
+                return output.Faults([error.Message]);
+            }
+        });
+        return load;
+    }
+}

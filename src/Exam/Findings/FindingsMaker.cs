@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using MomentArm.Body;
+
+namespace MomentArm.Exam;
+
+/// <summary>
+/// Makes ranked findings from the interpretations of a visit. A difference becomes something to act on only when it is
+/// larger than measurement error, or than a stated default limit where no error is published.
+/// </summary>
+public static class FindingsMaker
+{
+    /// <summary>Makes the findings of a visit.</summary>
+    /// <param name="interpretations">Interpretations of this visit, in any order.</param>
+    /// <param name="affectedSide">The affected side, if one is named.</param>
+    /// <param name="observations">Words and manual grades of this visit.</param>
+    /// <param name="measures">Measures that the observations may belong to.</param>
+    /// <returns>Findings, heaviest first; equal weights by id. One per measure, side and kind.</returns>
+    public static ImmutableArray<Finding> From(
+        IReadOnlyList<Interpretation> interpretations,
+        Side? affectedSide,
+        IReadOnlyList<Observation>? observations = null,
+        IReadOnlyList<Measure>? measures = null)
+    {
+        ArgumentNullException.ThrowIfNull(interpretations);
+        var all = new List<Finding>();
+        foreach (var found in interpretations)
+        {
+            if (SideFinding(found, affectedSide) is { } side)
+                all.Add(side);
+            all.AddRange(NormFindings(found, affectedSide));
+            all.AddRange(PainFindings(found, affectedSide));
+            all.AddRange(ActivityFindings(found));
+        }
+
+        var numbered = all.Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var observation in observations ?? [])
+        {
+            var measure = measures?.FirstOrDefault(m => m.Id == observation.MeasureId);
+            if (measure is not null && WordFindings.Of(measure, observation, affectedSide) is { } words && !numbered.Contains(words.Id))
+                all.Add(words);
+        }
+
+        return [.. all
+            .GroupBy(f => f.Id, StringComparer.Ordinal)
+            .Select(g => g.OrderByDescending(f => f.Weight).First())
+            .OrderByDescending(f => f.Weight)
+            .ThenBy(f => f.Id, StringComparer.Ordinal)];
+    }
+
+    /// <summary>The kind of lack a measure can show; null for pain ratings.</summary>
+    internal static ImpairmentKind? KindOf(Measure measure) => measure.Kind switch
+    {
+        MeasureKind.Strength => ImpairmentKind.Weak,
+        MeasureKind.MuscleLength => ImpairmentKind.Short,
+        MeasureKind.RangeOfMotion => ImpairmentKind.Stiff,
+        MeasureKind.PatientSpecific => ImpairmentKind.Activity,
+        MeasureKind.PainRating => null,
+    };
+
+    internal static string IdOf(Measure measure, Side? side, ImpairmentKind kind, string? extra = null)
+    {
+        var parts = new[] { measure.Id, Say.Side(side), kind.ToString().ToLowerInvariant(), extra };
+        return string.Join(':', parts.Where(p => !string.IsNullOrEmpty(p)));
+    }
+
+    private static Finding? SideFinding(Interpretation found, Side? affected)
+    {
+        if (found.Sides is not { WorseSide: { } worse } sides || KindOf(found.Measure) is not { } kind
+            || sides.Verdict == ErrorVerdict.NotComparable)
+            return null;
+        var measure = found.Measure;
+        var amount = Sentences.Amount(measure, sides.ByTorque, sides.Difference);
+        var numbers = $"{Both(found)}; difference {amount}";
+        if (sides.Verdict == ErrorVerdict.WithinError)
+            return Within(measure, worse, kind, sides, numbers);
+        var detail = sides.Detectable is { } mdc
+            ? $"{numbers}, error {Sentences.Amount(measure, sides.ByTorque, mdc)} ({measure.Error!.LevelText})."
+            : $"{numbers}. No error of measurement is published; our default limit is {DefaultText(measure)}.";
+        if (sides.Verdict == ErrorVerdict.NoErrorKnown && !BeyondDefault(found, sides))
+            return null;
+        bool? beyond = sides.Verdict == ErrorVerdict.BeyondError ? true : null;
+        if (found.Of(worse) is { PainLimited: true })
+            detail += " Pain held the effort back: the lack may be pain and not weakness.";
+        var headline = kind == ImpairmentKind.Weak
+            ? $"{Thing(measure, worse)}: {Say.Percent(sides.Deficit)} weaker than the {Say.Side(worse.Other())}"
+            : $"{Thing(measure, worse)}: {amount} {(kind == ImpairmentKind.Short ? "shorter" : "less")} than the {Say.Side(worse.Other())}";
+        return Make(measure, worse, kind, headline, detail, sides.Deficit, affected, beyond);
+    }
+
+    private static Finding? Within(Measure measure, Side worse, ImpairmentKind kind, SideComparison sides, string numbers)
+    {
+        if (sides.Detectable is not { } mdc || sides.Difference < mdc / 2)
+            return null;
+        var error = Sentences.Amount(measure, sides.ByTorque, mdc);
+        return new Finding(
+            IdOf(measure, worse, kind), $"{Thing(measure, worse)}: difference within error", $"{numbers}, error {error}: not acted on.",
+            FindingRules.WithinErrorWeight, false, null, [measure.Id]);
+    }
+
+    private static bool BeyondDefault(Interpretation found, SideComparison sides)
+    {
+        var (left, right) = (found.Of(Side.Left)!, found.Of(Side.Right)!);
+        var (a, b) = sides.ByTorque ? (left.TorqueNm!.Value, right.TorqueNm!.Value) : (left.Value, right.Value);
+        return sides.Difference > FindingRules.DefaultLimit(found.Measure, a, b);
+    }
+
+    private static IEnumerable<Finding> NormFindings(Interpretation found, Side? affected)
+    {
+        if (KindOf(found.Measure) is not { } kind)
+            yield break;
+        foreach (var norm in found.Norms.Where(n => n.Low == true))
+        {
+            var deficit = norm.Norm.Mean > 0 ? Math.Clamp(Math.Abs(norm.Norm.Mean - norm.Value) / norm.Norm.Mean, 0, 1) : 0;
+            var headline = $"{Thing(found.Measure, norm.Side)}: low for age and sex";
+            var detail = $"z {Say.Number(norm.ZScore!.Value, 2)}, percentile {Say.Number(norm.Percentile!.Value)}, in {norm.Norm.Population}.";
+            yield return Make(found.Measure, norm.Side, kind, headline, detail, deficit, affected, true);
+        }
+    }
+
+    private static IEnumerable<Finding> PainFindings(Interpretation found, Side? affected)
+    {
+        foreach (var reading in found.Readings.Where(r => r.Measurement.PainDuring >= FindingRules.PainUnderLoadFrom))
+        {
+            if (found.Measure.Kind != MeasureKind.Strength)
+                continue;
+            var (side, pain) = (reading.Measurement.Side, reading.Measurement.PainDuring!.Value);
+            var headline = $"Pain {pain}/10 on {found.Measure.Name.ToLowerInvariant()}{OnSide(side)}";
+            var detail = $"{reading.Shown} with pain {pain}/10 during the test. "
+                + $"Pain during a test has no published error here; our limit is {FindingRules.PainUnderLoadFrom}/10.";
+            yield return Make(found.Measure, side, ImpairmentKind.PainUnderLoad, headline, detail, pain / 10.0, affected, null);
+        }
+    }
+
+    private static IEnumerable<Finding> ActivityFindings(Interpretation found)
+    {
+        if (found.Measure.Kind != MeasureKind.PatientSpecific)
+            yield break;
+        foreach (var reading in found.Readings.Where(r => r.Value <= FindingRules.ActivityAtMost))
+        {
+            var name = reading.Measurement.Activity ?? "named activity";
+            var deficit = Math.Clamp((10 - reading.Value) / 10, 0, 1);
+            var impairment = new Impairment(ImpairmentKind.Activity, null, null, null, deficit);
+            yield return new Finding(
+                IdOf(found.Measure, null, ImpairmentKind.Activity, name.Trim().ToLowerInvariant()),
+                $"{Sentences.Start(null, name)}{reading.Shown}",
+                $"0 cannot do it, 10 as before. Our limit is {Say.Number(FindingRules.ActivityAtMost)}/10.",
+                FindingRules.Weight(deficit, true, null), null, impairment, [found.Measure.Id]);
+        }
+    }
+
+    internal static Finding Make(
+        Measure measure, Side? side, ImpairmentKind kind, string headline, string detail, double deficit, Side? affected,
+        bool? beyond)
+    {
+        bool? onAffected = affected is null || side is null ? null : side == affected;
+        var impairment = new Impairment(kind, side, measure.Action, measure.Group, deficit);
+        return new Finding(
+            IdOf(measure, side, kind), headline, detail, FindingRules.Weight(deficit, onAffected, beyond),
+            beyond, impairment, [measure.Id]);
+    }
+
+    internal static string Thing(Measure measure, Side? side) => measure.Name + OnSide(side);
+
+    private static string OnSide(Side? side) => side is null ? "" : ", " + Say.Side(side);
+
+    private static string Both(Interpretation found)
+    {
+        var parts = found.Readings.Where(r => r.Measurement.Side is not null)
+            .Select(r => $"{Say.Side(r.Measurement.Side)} {r.Shown}{(r.TorqueNm is { } t ? $" ({Say.Torque(t)})" : "")}");
+        return string.Join(", ", parts);
+    }
+
+    private static string DefaultText(Measure measure) => measure.Unit switch
+    {
+        MeasureUnit.Radians => Say.Number(Say.Degrees(FindingRules.AngleLimitRad)) + "°",
+        MeasureUnit.Newtons => Say.Percent(FindingRules.ForceLimitFraction),
+        MeasureUnit.Points => Say.Number(FindingRules.PointLimit) + " points",
+    };
+}

@@ -1,0 +1,11 @@
+namespace MomentArm.Web.Parts;
+
+/// <summary>The pages about one patient.</summary>
+public enum PatientTab
+{
+    Timeline,
+    Exam,
+    Findings,
+    Program,
+    Progress,
+}
