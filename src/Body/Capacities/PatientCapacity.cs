@@ -9,7 +9,7 @@ public sealed class PatientCapacity
     /// <summary>Half of an 80 % interval in standard deviations of a normal spread (our choice of 80 %).</summary>
     private const double EightyPercent = 1.2816;
 
-    /// <summary>Extra relative spread for each missing fact of sex, stature or mass (our choice).</summary>
+    /// <summary>Extra relative spread for each missing fact of sex, age, stature or mass (our choice).</summary>
     private const double MissingFactSpread = 0.10;
 
     private readonly CapacityTables tables;
@@ -33,7 +33,8 @@ public sealed class PatientCapacity
         this.tables = tables;
         this.physique = physique;
         weightTimesStature = model.MassKg * BodyModel.Gravity * model.StatureM;
-        var missing = (physique.Sex is null ? 1 : 0) + (physique.StatureM is null ? 1 : 0) + (physique.MassKg is null ? 1 : 0);
+        var missing = (physique.Sex is null ? 1 : 0) + (physique.AgeYears is null ? 1 : 0)
+            + (physique.StatureM is null ? 1 : 0) + (physique.MassKg is null ? 1 : 0);
         missingSpread = missing * MissingFactSpread;
         foreach (var test in tests)
         {
