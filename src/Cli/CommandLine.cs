@@ -32,6 +32,9 @@ internal static class CommandLine
         root.Options.Add(ContentFolder);
         root.Subcommands.Add(ContentCommands.Build());
         root.Subcommands.Add(ExerciseCommands.Build());
+        root.Subcommands.Add(CaseCommands.Build());
+        root.Subcommands.Add(BackupCommands.Backup());
+        root.Subcommands.Add(BackupCommands.Restore());
         return root;
     }
 }

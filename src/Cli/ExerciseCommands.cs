@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using MomentArm.Body;
 using MomentArm.Content;
+using MomentArm.Drawing;
 using MomentArm.Prescribing;
 
 namespace MomentArm.Cli;
@@ -13,7 +14,7 @@ internal static class ExerciseCommands
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
     private static readonly Option<Side> WorkingSide = new("--side") { Description = "The working side.", DefaultValueFactory = _ => Side.Right };
 
-    internal static Command Build() => new("exercise", "The exercise library.") { List(), Load() };
+    internal static Command Build() => new("exercise", "The exercise library.") { List(), Draw(), Load() };
 
     private static Command List()
     {
@@ -34,6 +35,41 @@ internal static class ExerciseCommands
         return list;
     }
 
+    private static Command Draw()
+    {
+        var outPath = new Option<string?>("--out") { Description = "File to write; the id with .svg when left out." };
+        var pose = new Option<double?>("--pose") { Description = "One moment, 0 start to 1 end; start and end in one picture when left out." };
+        var gray = new Option<bool>("--gray") { Description = "For printing in gray." };
+        var draw = new Command("draw", "Draws an exercise as SVG.\nExample: momentarm exercise draw clam --side left --out clam.svg") { Id, WorkingSide, outPath, pose, gray };
+        draw.SetAction(parse =>
+        {
+            var output = Output.For(parse);
+            if (output.Library(parse) is not { } library)
+                return 1;
+            var id = parse.GetValue(Id)!;
+            if (library.Exercise(id) is not { } exercise)
+                return output.Faults([NoSuch(id)]);
+            var side = parse.GetValue(WorkingSide);
+            if (parse.GetValue(pose) is < 0 or > 1)
+                return output.Faults(["--pose goes from 0 (start) to 1 (end)."]);
+            var options = PictureOptions.Usual with { Palette = parse.GetValue(gray) ? Palette.Gray : Palette.Light };
+            var model = library.Body.Build(new Physique(Sex.Female, 40));
+            var picture = parse.GetValue(pose) is { } fraction
+                ? Pictures.Still(model, library.Body.Points, exercise.Movement, side, fraction, options)
+                : Pictures.Combined(model, library.Body.Points, exercise.Movement, side, options);
+            var words = library.Words("en", id);
+            var path = parse.GetValue(outPath) ?? id + ".svg";
+            var code = CaseCommands.Write(output, path, SvgWriter.Document(
+                picture, library.PatientWords.Sides.Fill(words.Title, side), library.PatientWords.Sides.Fill(string.Join(" ", words.Steps), side)));
+            if (code == 0)
+                output.Write(new { exercise.Id, side, path }, $"Wrote {path}");
+            return code;
+        });
+        return draw;
+    }
+
+    private static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
+
     private static Command Load()
     {
         var sex = new Option<Sex?>("--sex") { Description = "female or male." };
@@ -51,7 +87,7 @@ internal static class ExerciseCommands
             if (output.Library(parse) is not { } library)
                 return 1;
             if (library.Exercise(parse.GetValue(Id)!) is not { } exercise)
-                return output.Faults([$"There is no exercise \"{parse.GetValue(Id)}\". See: momentarm exercise list"]);
+                return output.Faults([NoSuch(parse.GetValue(Id)!)]);
             var physique = new Physique(parse.GetValue(sex), parse.GetValue(age), parse.GetValue(stature) / 100, parse.GetValue(mass));
             try
             {

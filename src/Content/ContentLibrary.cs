@@ -16,6 +16,7 @@ public sealed class ContentLibrary
         BodyContent body,
         ImmutableDictionary<string, Source> sources,
         ExamContent exam,
+        PatientWords patientWords,
         IReadOnlyList<Exercise> ordered,
         ImmutableDictionary<(string Language, string Id), ExerciseWords> words)
     {
@@ -23,6 +24,7 @@ public sealed class ContentLibrary
         Body = body;
         Sources = sources;
         Exam = exam;
+        PatientWords = patientWords;
         Exercises = ordered;
         exercises = ordered.ToImmutableDictionary(e => e.Id);
         this.words = words;
@@ -48,8 +50,8 @@ public sealed class ContentLibrary
     /// <summary>Exercises ordered by ladder and rung.</summary>
     public IReadOnlyList<Exercise> Exercises { get; }
 
-    /// <summary>Words for left and right in English.</summary>
-    public static SideWords EnglishSides { get; } = new("left", "right");
+    /// <summary>What patients read around the exercises, in English.</summary>
+    public PatientWords PatientWords { get; }
 
     /// <summary>Reads a content folder.</summary>
     /// <exception cref="ContentException">Anything is wrong; every fault is listed.</exception>
@@ -77,10 +79,11 @@ public sealed class ContentLibrary
         var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults);
         var exercises = new ExerciseReader(body.Points, sources.Keys.ToHashSet(), faults).ReadAll(folder);
         var words = WordsReader.Read(folder, "en", exercises, faults);
+        var patientWords = PatientWordsFile.Read(folder, "en", faults);
         PoseCheck.Check(body, exercises, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
-            : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exam, exercises, words), []);
+            : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);
     }
 
     /// <summary>An exercise by id; null when there is none.</summary>

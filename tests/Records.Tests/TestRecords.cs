@@ -11,6 +11,9 @@ internal sealed class TestRecords : IAsyncDisposable
     private readonly ServiceProvider services;
     private readonly ServerLock held;
 
+    // Stays open, so that the log is not folded into the database when a pool is emptied by a test beside this one.
+    private readonly SqliteConnection keeper;
+
     private TestRecords(ServiceProvider services, ServerLock held, string path, TestClock clock, TempFolder folder)
     {
         this.services = services;
@@ -18,6 +21,8 @@ internal sealed class TestRecords : IAsyncDisposable
         this.folder = folder;
         Path = path;
         Clock = clock;
+        keeper = SqliteFile.Open(path, SqliteOpenMode.ReadWrite);
+        SqliteFile.Run(keeper, "SELECT count(*) FROM sqlite_master");
     }
 
     public string Path { get; }
@@ -90,6 +95,7 @@ internal sealed class TestRecords : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await services.DisposeAsync();
+        await keeper.DisposeAsync();
         held.Dispose();
         folder.Dispose();
     }
@@ -112,8 +118,12 @@ internal sealed class TestRecords : IAsyncDisposable
         var id = Guid.CreateVersion7();
         return new Clinician
         {
-            Id = id, ClinicId = clinicId, DisplayName = name, UserName = $"{id:N}@example.test",
-            NormalizedUserName = $"{id:N}@EXAMPLE.TEST", Role = ClinicianRole.Therapist,
+            Id = id,
+            ClinicId = clinicId,
+            DisplayName = name,
+            UserName = $"{id:N}@example.test",
+            NormalizedUserName = $"{id:N}@EXAMPLE.TEST",
+            Role = ClinicianRole.Therapist,
         };
     }
 }

@@ -50,7 +50,7 @@ internal static class AuditWriter
             _ => db.PatientId ?? throw new InvalidOperationException("The patient concerned has not been named."),
         };
         return new AuditLine(
-            patient, db.Action ?? Verb(entry.State), SubjectOf(row), row.Id.ToString("D"), ChangesOf(entry));
+            patient, db.ActionOn(row) ?? Verb(entry.State), SubjectOf(row), row.Id.ToString("D"), ChangesOf(entry));
     }
 
     private static string Verb(EntityState state) => state switch
@@ -69,6 +69,7 @@ internal static class AuditWriter
         DangerAnswerRow => "danger answer",
         DangerDecision => "danger decision",
         MeasurementRow => "measurement",
+        ObservationRow => "observation",
         FindingDecision => "finding decision",
         ProgramVersion => "program version",
         TeachBack => "teach-back",

@@ -28,6 +28,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
 
     public DbSet<MeasurementRow> Measurements => Set<MeasurementRow>();
 
+    public DbSet<ObservationRow> Observations => Set<ObservationRow>();
+
     public DbSet<FindingDecision> FindingDecisions => Set<FindingDecision>();
 
     public DbSet<ProgramVersion> ProgramVersions => Set<ProgramVersion>();
@@ -55,7 +57,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
 
     internal Guid? PatientId { get; private set; }
 
-    internal string? Action { get; private set; }
+    private (string Action, IAuditedRow? Row)? doing;
 
     /// <summary>Binds the context to a clinic and names who acts.</summary>
     public RecordsContext ActAs(Acting who, TimeProvider? clock = null)
@@ -71,8 +73,11 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
     /// <summary>Names the patient whom the coming changes concern, for the audit trail.</summary>
     internal void About(Guid patientId) => PatientId = patientId;
 
-    /// <summary>Names what is being done, where "added", "changed" or "removed" would say too little.</summary>
-    internal void Doing(string action) => Action = action;
+    /// <summary>Names what is being done to a row, or to all, where "added", "changed" or "removed" would say too little.</summary>
+    internal void Doing(string action, IAuditedRow? row = null) => doing = (action, row);
+
+    internal string? ActionOn(IAuditedRow row) =>
+        doing is { } named && (named.Row is null || ReferenceEquals(named.Row, row)) ? named.Action : null;
 
     internal Guid NewId() => Guid.CreateVersion7(Clock.GetUtcNow());
 
@@ -96,6 +101,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
         Scope<DangerAnswerRow>(builder);
         Scope<DangerDecision>(builder);
         Scope<MeasurementRow>(builder);
+        Scope<ObservationRow>(builder);
         Scope<FindingDecision>(builder);
         Scope<ProgramVersion>(builder);
         Scope<TeachBack>(builder);

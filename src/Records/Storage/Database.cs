@@ -70,6 +70,7 @@ public sealed class Database(string path, IDbContextFactory<RecordsContext> fact
         catch (Exception fault) when (fault is SqliteException or InvalidOperationException or DbUpdateException)
         {
             await db.Database.CloseConnectionAsync();
+            SqliteConnection.ClearPool((SqliteConnection)db.Database.GetDbConnection());
             throw GoBack(backup, fault);
         }
     }
@@ -78,14 +79,21 @@ public sealed class Database(string path, IDbContextFactory<RecordsContext> fact
     {
         var stamp = clock.GetUtcNow().UtcDateTime.ToString("yyyyMMddTHHmmss'Z'", CultureInfo.InvariantCulture);
         var backup = $"{path}.before-{migration}-{stamp}";
-        File.Delete(backup);
-        SqliteFile.CopyOnline(path, backup);
-        return backup;
+        try
+        {
+            File.Delete(backup);
+            SqliteFile.CopyOnline(path, backup);
+            return backup;
+        }
+        catch (Exception fault) when (fault is SqliteException or IOException)
+        {
+            throw new DatabaseNotUsableException(
+                $"No backup could be made before bringing {path} to this version, so nothing was changed. {fault.Message}", fault);
+        }
     }
 
     private DatabaseNotUsableException GoBack(string? backup, Exception fault)
     {
-        SqliteConnection.ClearAllPools();
         if (backup is null)
         {
             foreach (var end in (string[])["", .. SqliteFile.Companions])

@@ -41,7 +41,8 @@ public sealed class ProgramStore(RecordsWork work)
         Acting who, Guid versionId, CancellationToken cancellationToken = default) =>
         work.ReadAsync<IReadOnlyList<TeachBack>>(
             who,
-            async db => await db.TeachBacks.Where(t => t.ProgramVersionId == versionId).OrderBy(t => t.Id).ToListAsync(cancellationToken),
+            async db => await db.TeachBacks.Where(t => t.ProgramVersionId == versionId)
+                .OrderBy(t => t.ExerciseId).ThenBy(t => t.Side).ToListAsync(cancellationToken),
             cancellationToken);
 
     /// <summary>
@@ -113,7 +114,7 @@ public sealed class ProgramStore(RecordsWork work)
                 row.State = ProgramState.HandedOver;
                 row.HandedOverAtUtc = db.UtcNow;
                 db.TeachBacks.AddRange(teachBacks.Select(t => RowOf(db, who, versionId, t)));
-                db.Doing("handed over");
+                db.Doing("handed over", row);
                 return Outcome.Saved(row);
             },
             cancellationToken,

@@ -36,7 +36,7 @@ public sealed partial class VisitStore
                 if (row is not null && row.Says(measurement))
                     return Outcome.Saved(row);
                 if (row?.RowVersion != expectedVersion)
-                    return await CellConflictAsync(db, row, expectedVersion, cancellationToken);
+                    return await CellConflictAsync(db, row, cancellationToken);
                 if (row is null)
                     db.Measurements.Add(row = MeasurementRow.From(measurement, who.ClinicId, visitId, db.NewId(), db.UtcNow));
                 else
@@ -107,7 +107,10 @@ public sealed partial class VisitStore
                     {
                         stored[input.SignId] = row = new DangerAnswerRow
                         {
-                            ClinicId = who.ClinicId, Id = db.NewId(), VisitId = visitId, SignId = input.SignId,
+                            ClinicId = who.ClinicId,
+                            Id = db.NewId(),
+                            VisitId = visitId,
+                            SignId = input.SignId,
                         };
                         db.DangerAnswers.Add(row);
                     }
@@ -137,7 +140,12 @@ public sealed partial class VisitStore
                 {
                     row = new DangerDecision
                     {
-                        ClinicId = who.ClinicId, Id = db.NewId(), VisitId = visitId, SignId = signId, ByName = who.Name, Reason = "",
+                        ClinicId = who.ClinicId,
+                        Id = db.NewId(),
+                        VisitId = visitId,
+                        SignId = signId,
+                        ByName = who.Name,
+                        Reason = "",
                     };
                     db.DangerDecisions.Add(row);
                 }
@@ -172,12 +180,12 @@ public sealed partial class VisitStore
             reason);
 
     private static async Task<SaveOutcome<MeasurementRow>> CellConflictAsync(
-        RecordsContext db, MeasurementRow? theirs, Guid? expectedVersion, CancellationToken cancellationToken)
+        RecordsContext db, MeasurementRow? theirs, CancellationToken cancellationToken)
     {
         if (theirs is not null)
             return await RecordsWork.ConflictAsync(db, theirs.Id, theirs, cancellationToken);
-        // The cell was emptied: the row is gone, so its version only says that there was one.
-        return new SaveOutcome<MeasurementRow>.Conflict(null, expectedVersion is null ? "Nobody" : "Someone", null);
+        // The cell was emptied: the row is gone, and with it who did it; the trail of the patient shows it.
+        return new SaveOutcome<MeasurementRow>.Conflict(null, "Someone", null);
     }
 
     private static string? Fault(Measurement measurement)

@@ -25,7 +25,11 @@ public sealed partial class VisitStore(RecordsWork work)
                     .MaxAsync(v => (int?)v.Number, cancellationToken) ?? 0;
                 var row = new Visit
                 {
-                    ClinicId = who.ClinicId, Id = db.NewId(), EpisodeId = episodeId, Day = day, Number = last + 1,
+                    ClinicId = who.ClinicId,
+                    Id = db.NewId(),
+                    EpisodeId = episodeId,
+                    Day = day,
+                    Number = last + 1,
                 };
                 db.Visits.Add(row);
                 return Outcome.Saved(row);
@@ -51,6 +55,7 @@ public sealed partial class VisitStore(RecordsWork work)
                     head.Episode,
                     head.Patient,
                     await PartsAsync(db.Measurements, visitId, cancellationToken),
+                    await PartsAsync(db.Observations, visitId, cancellationToken),
                     await PartsAsync(db.DangerAnswers, visitId, cancellationToken),
                     await PartsAsync(db.DangerDecisions, visitId, cancellationToken),
                     await PartsAsync(db.FindingDecisions, visitId, cancellationToken));

@@ -83,7 +83,10 @@ public sealed class ClinicScopeTests
         db.About(patient.Id);
         db.Episodes.Add(new Episode
         {
-            ClinicId = records.Cleo.ClinicId, Id = Guid.CreateVersion7(), PatientId = patient.Id, Title = "x",
+            ClinicId = records.Cleo.ClinicId,
+            Id = Guid.CreateVersion7(),
+            PatientId = patient.Id,
+            Title = "x",
         });
         var fault = await Assert.ThrowsAsync<DbUpdateException>(() => db.SaveChangesAsync());
         Assert.Contains("FOREIGN KEY", fault.InnerException!.Message, StringComparison.Ordinal);

@@ -21,7 +21,7 @@ public sealed class ProgramStoreTests
     public async Task Versions_count_up_and_the_patient_keeps_theirs_until_the_next_is_handed_over()
     {
         await using var records = await TestRecords.CreateAsync();
-        var (_, episode, _) = await records.AddVisitAsync(records.Ana);
+        var (patient, episode, _) = await records.AddVisitAsync(records.Ana);
         var programs = records.Stores.Programs;
         var first = (await programs.SaveAsync(records.Ana, episode.Id, Samples.Program(), null, null)).Require();
         Assert.Null(await programs.CurrentAsync(records.Ana, episode.Id));
@@ -38,6 +38,11 @@ public sealed class ProgramStoreTests
         var teachBack = Assert.Single(await programs.TeachBacksAsync(records.Ana, first.Id));
         Assert.Equal((true, false, "forgot the hold"), (teachBack.Shown, teachBack.SaidBack, teachBack.Missed));
         Samples.Refused(await programs.HandOverAsync(records.Ana, third.Id, []));
+        var trail = await records.Stores.Audit.ListByPatientAsync(records.Ana, patient.Id);
+        Assert.Equal(
+            [third.Id.ToString(), first.Id.ToString()],
+            trail.Where(line => line.Action == "handed over").Select(line => line.SubjectId));
+        Assert.Single(trail, line => line is { Action: "added", SubjectType: "teach-back" });
     }
 
     [Fact]

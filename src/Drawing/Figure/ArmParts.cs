@@ -1,0 +1,108 @@
+using MomentArm.Body;
+using static MomentArm.Body.SegmentKind;
+
+namespace MomentArm.Drawing;
+
+/// <summary>Sleeve, arm and hand of one side.</summary>
+internal static class ArmParts
+{
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve, bool grips)
+    {
+        var s = side == Side.Right ? "right" : "left";
+        yield return new BodyPart(s + "Hand", new Layer(hand, Hand(f, side, grips)));
+        yield return new BodyPart(s + "Forearm", Layer.Along(arm, Forearm(f, side)));
+        yield return new BodyPart(s + "UpperArm", Layer.Along(arm, Arm(f, side)));
+        yield return new BodyPart(s + "Sleeve", Layer.Along(sleeve, Sleeve(f, side)));
+    }
+
+    internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve)
+    {
+        var s = side == Side.Right ? "right" : "left";
+        Ball[] elbow =
+        [
+            f.Ball(UpperArm, side, 0.0045, -0.225, -0.002, 0.0388),
+            f.Ball(UpperArm, side, 0.005, -0.28, -0.005, 0.0356),
+            f.Ball(Ulna, side, -0.002, -0.006, 0.0055, 0.0346),
+            f.Ball(Ulna, side, -0.0035, -0.055, 0.0125, 0.0361),
+        ];
+        Ball[] wrist =
+        [
+            f.Ball(Radius, side, -0.0083, -0.19, 0.0145, 0.0243),
+            f.Ball(Radius, side, -0.0085, -0.225, 0.013, 0.0224),
+            f.Ball(SegmentKind.Hand, side, 0, -0.008, 0, 0.0208),
+            f.Ball(SegmentKind.Hand, side, 0, -0.035, 0, 0.0195),
+        ];
+        Ball[] shoulder =
+        [
+            f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
+            f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
+        ];
+        if (arm == sleeve)
+        {
+            Ball[] middle =
+            [
+                f.Ball(UpperArm, side, 0.002, -0.09, 0.0015, 0.051),
+                f.Ball(UpperArm, side, 0.003, -0.15, 0.0008, 0.0458),
+                f.Ball(UpperArm, side, 0.004, -0.21, 0, 0.0398),
+            ];
+            yield return new Patch(s + "UpperArm", s + "Sleeve", true, Layer.Along(arm, middle) with { Gap = false });
+        }
+
+        yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(arm, elbow) with { Gap = false });
+
+        // A long sleeve of the accent keeps its seams at wrist and shoulder.
+        if (hand != arm)
+            yield break;
+        yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(hand, wrist) with { Gap = false });
+        yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [shoulder], false));
+    }
+
+    private static Ball[] Sleeve(PlacedFigure f, Side side) =>
+    [
+        f.Ball(UpperArm, side, 0, -0.004, 0, 0.0535),
+        f.Ball(UpperArm, side, 0.002, -0.06, 0.001, 0.0525),
+        f.Ball(UpperArm, side, 0.002, -0.145, 0.001, 0.049),
+    ];
+
+    private static Ball[] Arm(PlacedFigure f, Side side) =>
+    [
+        f.Ball(UpperArm, side, 0.002, -0.1, 0.002, 0.043),
+        f.Ball(UpperArm, side, 0.004, -0.19, 0, 0.0405),
+        f.Ball(UpperArm, side, 0.005, -0.283, -0.005, 0.0355),
+    ];
+
+    private static Ball[] Forearm(PlacedFigure f, Side side) =>
+    [
+        f.Ball(Ulna, side, -0.002, -0.004, 0.005, 0.0345),
+        f.Ball(Ulna, side, -0.004, -0.065, 0.014, 0.0365),
+        f.Ball(Ulna, side, -0.008, -0.14, 0.022, 0.0305),
+        f.Ball(Radius, side, -0.0085, -0.225, 0.013, 0.0225),
+    ];
+
+    // Palm forward, thumb outward in the frame of the hand; a gripping hand curls its fingers toward the palm.
+    private static Ball[][] Hand(PlacedFigure f, Side side, bool grips)
+    {
+        Ball H(double x, double y, double z, double r) => f.Ball(SegmentKind.Hand, side, x, y, z, r);
+        Ball[] palm = [H(0, -0.005, 0, 0.021), H(0, -0.05, 0.022, 0.0165), H(0, -0.075, 0.024, 0.015), H(0, -0.075, -0.024, 0.015), H(0, -0.04, -0.02, 0.017)];
+        if (grips)
+        {
+            return
+            [
+                palm,
+                [H(0.004, -0.08, 0.022, 0.0165), H(0.004, -0.08, -0.022, 0.0165), H(0.034, -0.078, 0.02, 0.014), H(0.034, -0.078, -0.018, 0.014)],
+                [H(0.034, -0.078, 0.02, 0.014), H(0.034, -0.078, -0.018, 0.014), H(0.036, -0.052, 0.018, 0.013), H(0.036, -0.052, -0.014, 0.013)],
+                [H(0.01, -0.03, 0.024, 0.014), H(0.04, -0.05, 0.03, 0.0115)],
+                [H(0.04, -0.05, 0.03, 0.0115), H(0.05, -0.072, 0.014, 0.0105)],
+            ];
+        }
+
+        return
+        [
+            palm,
+            [H(0, -0.075, 0.024, 0.015), H(0, -0.075, -0.024, 0.015), H(0.006, -0.12, 0.021, 0.0125), H(0.006, -0.115, -0.02, 0.0115)],
+            [H(0.006, -0.12, 0.021, 0.0125), H(0.006, -0.115, -0.02, 0.0115), H(0.014, -0.158, 0.01, 0.0105), H(0.014, -0.15, -0.012, 0.0105)],
+            [H(0.004, -0.025, 0.02, 0.0145), H(0.012, -0.062, 0.044, 0.0115)],
+            [H(0.012, -0.062, 0.044, 0.0115), H(0.016, -0.088, 0.046, 0.01)],
+        ];
+    }
+}

@@ -1,0 +1,64 @@
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>The whole figure as parts in painting order.</summary>
+internal static class FigureParts
+{
+    /// <summary>Parts and the patches between them, in painting order.</summary>
+    /// <param name="figure">The placed body.</param>
+    /// <param name="camera">Where from.</param>
+    /// <param name="accent">Whether the treated leg, or else the treated arm, carries the accent.</param>
+    /// <param name="hair">Hair.</param>
+    /// <param name="gripping">Hands that hold something.</param>
+    /// <param name="held">Bands and weights that move with the body.</param>
+    internal static List<BodyPart> Of(
+        PlacedFigure figure, Camera camera, AccentOn accent, HairStyle hair, IReadOnlySet<Side> gripping, IEnumerable<BodyPart> held)
+    {
+        var parts = new List<BodyPart>();
+        var patches = new List<Patch>();
+        foreach (var side in (Side[])[figure.Working, figure.Working.Other()])
+        {
+            var farLeg = IsFar(figure, camera, SegmentKind.Thigh, side);
+            var farArm = IsFar(figure, camera, SegmentKind.UpperArm, side);
+            var works = side == figure.Working;
+            var leg = works && accent == AccentOn.Leg
+                ? farLeg ? Tone.FarWorking : Tone.Working
+                : farLeg ? Tone.FarOther : Tone.Other;
+            var shorts = farLeg ? Tone.FarShorts : Tone.Shorts;
+            var hand = farArm ? Tone.FarSkin : Tone.Skin;
+            var (arm, sleeve) = works && accent == AccentOn.Arm
+                ? farArm ? (Tone.FarWorking, Tone.FarWorking) : (Tone.Working, Tone.Working)
+                : (hand, farArm ? Tone.FarShirt : Tone.Shirt);
+            parts.AddRange(LegParts.Of(figure, side, leg, shorts));
+            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, gripping.Contains(side)));
+            patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
+            patches.AddRange(ArmParts.Patches(figure, side, hand, arm, sleeve));
+        }
+
+        parts.AddRange(TrunkParts.Of(figure, camera.Toward, hair));
+        parts.AddRange(held);
+        return WithPatches([.. PaintOrder.Of(parts, camera).Select(i => parts[i])], patches);
+    }
+
+    private static bool IsFar(PlacedFigure figure, Camera camera, SegmentKind kind, Side side)
+    {
+        var own = camera.Toward.Dot(figure.At(kind, side, 0, 0, 0));
+        var other = camera.Toward.Dot(figure.At(kind, side.Other(), 0, 0, 0));
+        return own < other - 0.05;
+    }
+
+    private static List<BodyPart> WithPatches(List<BodyPart> parts, List<Patch> patches)
+    {
+        foreach (var patch in patches)
+        {
+            var under = parts.FindIndex(p => p.Name == patch.Under);
+            var over = parts.FindIndex(p => p.Name == patch.Over);
+            if (over < under && !patch.EitherOrder)
+                continue;
+            parts.Insert(Math.Max(under, over) + 1, new BodyPart("seam", patch.Layer));
+        }
+
+        return parts;
+    }
+}

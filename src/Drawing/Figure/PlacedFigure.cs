@@ -1,0 +1,88 @@
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>A placed body as the parts' makers see it: points by segment in the lengths of the published model.</summary>
+internal sealed class PlacedFigure
+{
+    private readonly BodyState state;
+    private readonly SurfacePoints points;
+
+    internal PlacedFigure(BodyModel model, SurfacePoints points, PosedFrame frame, Side working)
+    {
+        Model = model;
+        Working = working;
+        this.points = points;
+        Placed = Placing.Place(model, points, frame, working);
+        state = new BodyState(model);
+        state.Update(Placed.Pose);
+
+        // Heavier bodies are drawn a little fuller than their height alone would make them.
+        var bodyMass = model.MassKg / (model.StatureM * model.StatureM);
+        Girth = Math.Clamp(Math.Sqrt(bodyMass / 22.5), 0.94, 1.18);
+    }
+
+    /// <summary>Moves the body along the floor.</summary>
+    /// <param name="by">Meters; its height is ignored.</param>
+    /// <returns>This figure.</returns>
+    internal PlacedFigure Slide(Vec3 by)
+    {
+        var pose = Placed.Pose.Copy();
+        var level = new Vec3(by.X, 0, by.Z);
+        pose.PelvisPosition += level;
+        Placed = Placed with
+        {
+            Pose = pose,
+            Contacts = [.. Placed.Contacts.Select(contact => contact with { Point = contact.Point + level })],
+        };
+        state.Update(pose);
+        return this;
+    }
+
+    internal BodyModel Model { get; }
+
+    internal Side Working { get; }
+
+    internal PlacedBody Placed { get; private set; }
+
+    private double Girth { get; }
+
+    /// <summary>A point of a segment, given as on the right side of the published model.</summary>
+    internal Vec3 At(SegmentKind kind, Side? side, double x, double y, double z)
+    {
+        var midline = kind is SegmentKind.Pelvis or SegmentKind.Torso or SegmentKind.Head;
+        var index = Model.IndexOf(kind, midline ? null : side);
+        var local = Model.Segments[index].Scale * new Vec3(x, y, side == Side.Left ? -z : z);
+        return state.Point(index, local);
+    }
+
+    /// <summary>A ball of a segment, likewise.</summary>
+    internal Ball Ball(SegmentKind kind, Side? side, double x, double y, double z, double radius)
+    {
+        var midline = kind is SegmentKind.Pelvis or SegmentKind.Torso or SegmentKind.Head;
+        var scale = Model.Segments[Model.IndexOf(kind, midline ? null : side)].Scale;
+        var girth = kind is SegmentKind.Head or SegmentKind.Foot or SegmentKind.Toes or SegmentKind.Hand ? 1 : Girth;
+        return new Ball(At(kind, side, x, y, z), radius * scale * girth);
+    }
+
+    /// <summary>Two balls at both sides of the midline, that of the treated side first.</summary>
+    internal Ball[] Pair(SegmentKind kind, double x, double y, double z, double radius) =>
+        [Ball(kind, Working, x, y, z, radius), Ball(kind, Working.Other(), x, y, z, radius)];
+
+    /// <summary>A named surface point (or the middle of a group) in the room.</summary>
+    internal Vec3 Surface(string name, Limb? limb)
+    {
+        var sum = Vec3.Zero;
+        var members = points.Resolve(name);
+        foreach (var point in members)
+        {
+            var (segment, local) = point.On(Model, limb?.On(Working));
+            sum += state.Point(segment, local);
+        }
+
+        return (1.0 / members.Length) * sum;
+    }
+
+    /// <summary>The segment that carries a named point.</summary>
+    internal SegmentKind SegmentOf(string name) => points.Resolve(name)[0].Segment;
+}

@@ -1,0 +1,46 @@
+namespace MomentArm.Drawing;
+
+/// <summary>How the hair is drawn; it says where the back of the head is.</summary>
+public enum HairStyle
+{
+    /// <summary>Tied in a knot at the back.</summary>
+    Tied,
+
+    /// <summary>Short.</summary>
+    Short,
+}
+
+/// <summary>Which part of the treated side carries the accent.</summary>
+public enum AccentOn
+{
+    /// <summary>The leg.</summary>
+    Leg,
+
+    /// <summary>The arm.</summary>
+    Arm,
+}
+
+/// <summary>Choices for a picture.</summary>
+public sealed record PictureOptions
+{
+    /// <summary>The usual choices.</summary>
+    public static PictureOptions Usual { get; } = new();
+
+    /// <summary>Colors.</summary>
+    public Palette Palette { get; init; } = Palette.Light;
+
+    /// <summary>Hair.</summary>
+    public HairStyle Hair { get; init; } = HairStyle.Tied;
+
+    /// <summary>Width over height of the frame, so that pictures in a list look even; null fits the frame to the content.</summary>
+    public double? Aspect { get; init; } = 1.6;
+
+    /// <summary>Whether a combined picture shows the start pose behind.</summary>
+    public bool Ghost { get; init; } = true;
+
+    /// <summary>Whether a combined picture shows the arrow of the motion.</summary>
+    public bool Arrow { get; init; } = true;
+
+    /// <summary>Which part carries the accent; null leaves it to the motion.</summary>
+    public AccentOn? Accent { get; init; }
+}

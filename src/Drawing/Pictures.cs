@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>Draws movements: one pose, start and end in one picture, or frames to be played.</summary>
+public static class Pictures
+{
+    private const int PathSteps = 8;
+
+    /// <summary>One moment of a movement.</summary>
+    /// <param name="model">The body.</param>
+    /// <param name="points">Named surface points.</param>
+    /// <param name="movement">The movement.</param>
+    /// <param name="working">The side being treated.</param>
+    /// <param name="fraction">0 start, 1 end.</param>
+    /// <param name="options">Choices.</param>
+    /// <returns>The picture.</returns>
+    public static Picture Still(
+        BodyModel model, SurfacePoints points, Movement movement, Side working, double fraction, PictureOptions options)
+    {
+        var studio = new Studio(model, points, movement, working, options);
+        var figure = studio.Figure(fraction);
+        return studio.Finish([.. studio.Backdrop([studio.Figure(0), figure]), .. studio.Body(figure)]);
+    }
+
+    /// <summary>The end pose, with the start pose as a ghost behind it and an arrow along the real path.</summary>
+    /// <param name="model">The body.</param>
+    /// <param name="points">Named surface points.</param>
+    /// <param name="movement">The movement.</param>
+    /// <param name="working">The side being treated.</param>
+    /// <param name="options">Choices.</param>
+    /// <returns>The picture; a still for a hold or a motion too small to see.</returns>
+    public static Picture Combined(
+        BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options)
+    {
+        var studio = new Studio(model, points, movement, working, options);
+        var end = studio.Figure(1);
+        if (studio.IsHold)
+            return studio.Finish([.. studio.Backdrop([end]), .. studio.Body(end)]);
+        var path = Enumerable.Range(0, PathSteps + 1).Select(i => studio.Figure((double)i / PathSteps)).ToArray();
+        SceneShape[] arrow = [.. MotionArrow.Of(path, studio.Accent, studio.Camera)];
+        var shows = arrow.Length > 0;
+        return studio.Finish(
+        [
+            .. studio.Backdrop([path[0], end]),
+            .. shows && options.Ghost ? studio.Ghost(path[0], end) : [],
+            .. studio.Body(end),
+            .. shows && options.Arrow ? arrow : [],
+        ]);
+    }
+
+    /// <summary>Frames from start to end.</summary>
+    /// <param name="model">The body.</param>
+    /// <param name="points">Named surface points.</param>
+    /// <param name="movement">The movement.</param>
+    /// <param name="working">The side being treated.</param>
+    /// <param name="options">Choices.</param>
+    /// <param name="frames">How many frames, at least 2.</param>
+    /// <returns>The moving picture; one frame for a hold.</returns>
+    public static MovingPicture Moving(
+        BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options, int frames = 9)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(frames, 2);
+        var studio = new Studio(model, points, movement, working, options);
+        var figures = studio.IsHold
+            ? [studio.Figure(0)]
+            : Enumerable.Range(0, frames).Select(i => studio.Figure((double)i / (frames - 1))).ToArray();
+        var backdrop = studio.Backdrop([figures[0], figures[^1]]);
+        var bodies = figures.Select(studio.Body).ToArray();
+        var frame = Frame.Round(backdrop.Concat(bodies.SelectMany(body => body)), options.Aspect);
+        string Write(IEnumerable<SceneShape> shapes) =>
+            SvgWriter.Inner(frame.Place(shapes, studio.Camera.Flip), options.Palette);
+        return new MovingPicture(frame.Width, frame.Height, Write(backdrop), [.. bodies.Select(body => Write(body))]);
+    }
+}

@@ -1,0 +1,195 @@
+using System.Collections.Immutable;
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>What stands still behind the body: floor, mat, chair, step, wall, roller, pillow.</summary>
+internal sealed class Backdrop
+{
+    private readonly PlacedFigure[] figures;
+    private readonly Camera camera;
+    private readonly Vec3 least;
+    private readonly Vec3 most;
+
+    private Backdrop(PlacedFigure[] figures, Camera camera)
+    {
+        this.figures = figures;
+        this.camera = camera;
+        var balls = figures.SelectMany(Outer).ToArray();
+        least = new Vec3(balls.Min(p => p.X), balls.Min(p => p.Y), balls.Min(p => p.Z));
+        most = new Vec3(balls.Max(p => p.X), balls.Max(p => p.Y), balls.Max(p => p.Z));
+    }
+
+    /// <summary>The shapes, the farthest first.</summary>
+    internal static ImmutableArray<SceneShape> Of(PlacedFigure[] figures, IReadOnlyList<Prop> props, Camera camera)
+    {
+        var backdrop = new Backdrop(figures, camera);
+        return
+        [
+            .. Kind(PropKind.Wall).SelectMany(backdrop.Wall),
+            .. backdrop.Floor(props.Any(p => p.Kind == PropKind.Mat)),
+            .. Kind(PropKind.Step).SelectMany(backdrop.Step),
+            .. Kind(PropKind.Chair).SelectMany(backdrop.Chair),
+            .. Kind(PropKind.Roller).SelectMany(backdrop.Roller),
+            .. Kind(PropKind.Pillow).SelectMany(backdrop.Pillow),
+        ];
+
+        IEnumerable<Prop> Kind(PropKind kind) => props.Where(prop => prop.Kind == kind);
+    }
+
+    private static IEnumerable<Vec3> Outer(PlacedFigure f)
+    {
+        yield return f.At(SegmentKind.Head, null, 0, 0.22, 0);
+        foreach (var side in (Side[])[Side.Right, Side.Left])
+        {
+            yield return f.At(SegmentKind.Pelvis, side, -0.08, 0, 0.14);
+            yield return f.At(SegmentKind.Torso, side, 0, 0.3, 0.15);
+            yield return f.At(SegmentKind.Shank, side, 0, 0, 0);
+            yield return f.At(SegmentKind.Foot, side, 0, 0, 0);
+            yield return f.At(SegmentKind.Toes, side, 0.05, 0, 0);
+            yield return f.At(SegmentKind.Ulna, side, 0, 0, 0);
+            yield return f.At(SegmentKind.Hand, side, 0, -0.15, 0);
+        }
+    }
+
+    private IEnumerable<SceneShape> Floor(bool mat)
+    {
+        // A mat lies under the whole body; bare floor under what stands on it.
+        var (a, b) = mat ? (least, most) : OnFloor();
+        var margin = mat ? 0.1 : 0.22;
+        var (x0, x1) = (a.X - margin, b.X + margin);
+        var middle = (a.Z + b.Z) / 2;
+        var half = Math.Max((b.Z - a.Z) / 2 + 0.08, mat ? 0.3 : 0.26);
+        const double corner = 0.05;
+        SceneShape Slab(Tone tone, double y)
+        {
+            Disc[] discs =
+            [
+                .. new[] { (x0, -1), (x1, -1), (x1, 1), (x0, 1) }.Select(c => camera.See(new Ball(
+                    new Vec3(c.Item1, y, middle + c.Item2 * half), 0.004))),
+            ];
+            if (!mat)
+                discs = [.. Round(x0 + corner, x1 - corner, middle, half)];
+            return Still("floor", tone, [CircleHull.Of(discs)]);
+        }
+
+        if (mat)
+            yield return Slab(Tone.MatEdge, -0.018);
+        yield return Slab(mat ? Tone.Mat : Tone.Floor, 0);
+    }
+
+    /// <summary>An oval of floor.</summary>
+    private IEnumerable<Disc> Round(double x0, double x1, double z, double half)
+    {
+        for (var i = 0; i < 24; i++)
+        {
+            var (sin, cos) = Math.SinCos(i * Math.PI / 12);
+            yield return camera.See(new Ball(new Vec3((x0 + x1) / 2 + (x1 - x0) / 2 * cos, 0, z + half * sin), 0.012));
+        }
+    }
+
+    private (Vec3 Least, Vec3 Most) OnFloor()
+    {
+        var touching = figures.SelectMany(f => f.Placed.Contacts)
+            .Where(c => c.Contact.Surface is not SurfaceKind.Wall)
+            .Select(c => c.Point)
+            .ToArray();
+        if (touching.Length == 0)
+            return (least, most);
+        if (figures.SelectMany(f => f.Placed.Contacts).Any(c => c.Contact.Surface == SurfaceKind.Seat))
+            touching = [.. touching, touching.MinBy(p => p.X) - new Vec3(0.2, 0, 0)];
+        return (
+            new Vec3(touching.Min(p => p.X), 0, touching.Min(p => p.Z)),
+            new Vec3(touching.Max(p => p.X), 0, touching.Max(p => p.Z)));
+    }
+
+    private IEnumerable<SceneShape> Step(Prop prop)
+    {
+        var on = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Step).ToArray();
+        var both = on.Select(c => c.Contact.Limb).Distinct().Count() > 1;
+        var limb = prop.Limb ?? Limb.Working;
+        var middle = on.Length > 0 ? on[0].Point.Toward(on[^1].Point, 0.5) : figures[0].Surface(prop.At ?? "foot", limb);
+        if (on.Length > 0)
+            middle = (1.0 / on.Length) * on.Aggregate(Vec3.Zero, (sum, c) => sum + c.Point);
+        var height = prop.HeightM > 0 ? prop.HeightM : on.Select(c => c.Contact.HeightM).DefaultIfEmpty(0.15).Max();
+
+        // Room for one foot, wider away from the other leg, which may hang beside it.
+        var outward = limb.On(figures[0].Working) == Side.Right ? 1 : -1;
+        var (inner, outer) = both ? (0.3, 0.3) : (0.085, 0.24);
+        var (z0, z1) = outward > 0 ? (middle.Z - inner, middle.Z + outer) : (middle.Z - outer, middle.Z + inner);
+        var box = new Box(new Vec3(middle.X - 0.19, 0, z0), new Vec3(middle.X + 0.19, height, z1));
+        return box.Faces("step", camera, Tone.PropTop, Tone.Prop, Tone.PropShade);
+    }
+
+    private IEnumerable<SceneShape> Chair(Prop prop)
+    {
+        var seats = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Seat).Select(c => c.Point).ToArray();
+        if (seats.Length == 0 && prop.At is { } at && figures[0].SegmentOf(at) == SegmentKind.Hand)
+            return ChairParts.Support(figures[0].Surface(at, prop.Limb ?? Limb.Other), figures[0].At(SegmentKind.Pelvis, null, 0, 0, 0), camera);
+        var middle = seats.Length > 0
+            ? (1.0 / seats.Length) * seats.Aggregate(Vec3.Zero, (sum, p) => sum + p)
+            : figures.Select(f => f.At(SegmentKind.Pelvis, null, -0.14, -0.1, 0)).MinBy(p => p.Y);
+        var height = seats.Length > 0 ? middle.Y : prop.HeightM > 0 ? prop.HeightM : 0.45;
+        return ChairParts.Seat(new Vec3(middle.X, height, middle.Z), camera);
+    }
+
+    private IEnumerable<SceneShape> Wall(Prop prop)
+    {
+        var on = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Wall).Select(c => c.Point).ToArray();
+        var touch = on.Length > 0 ? on[0]
+            : prop.At is { } at ? figures[0].Surface(at, prop.Limb ?? Limb.Other)
+            : figures[0].At(SegmentKind.Pelvis, null, -0.22, 0, 0);
+        var away = touch - least.Toward(most, 0.5);
+        const double thick = 0.05;
+        var alongX = Math.Abs(away.X) / (most.X - least.X) >= Math.Abs(away.Z) / (most.Z - least.Z);
+        var height = Math.Min(most.Y + 0.12, 2.1);
+        Box box;
+        if (alongX)
+        {
+            var (x0, x1) = away.X > 0 ? (touch.X, touch.X + thick) : (touch.X - thick, touch.X);
+            box = new Box(new Vec3(x0, 0, least.Z - 0.15), new Vec3(x1, height, most.Z + 0.15));
+        }
+        else
+        {
+            var (z0, z1) = away.Z > 0 ? (touch.Z, touch.Z + thick) : (touch.Z - thick, touch.Z);
+            box = new Box(new Vec3(least.X - 0.12, 0, z0), new Vec3(most.X + 0.12, height, z1));
+        }
+
+        return box.Faces("wall", camera, Tone.Floor, Tone.Floor, Tone.MatEdge);
+    }
+
+    private IEnumerable<SceneShape> Roller(Prop prop)
+    {
+        var contact = figures[0].Placed.Contacts.FirstOrDefault(c => c.Contact.Surface == SurfaceKind.Roller);
+        var at = contact?.Point ?? figures[0].Surface(prop.At ?? "thighOuter", prop.Limb ?? Limb.Working);
+        var diameter = prop.HeightM > 0 ? prop.HeightM : contact?.Contact.HeightM ?? 0.15;
+        var lies = figures[0].At(SegmentKind.Head, null, 0, 0, 0) - figures[0].At(SegmentKind.Pelvis, null, 0, 0, 0);
+        var across = Math.Abs(lies.X) >= Math.Abs(lies.Z) ? Vec3.UnitZ : Vec3.UnitX;
+        var center = new Vec3(at.X, diameter / 2, at.Z);
+        var near = center + (across.Dot(camera.Toward) > 0 ? 0.24 : -0.24) * across;
+        var far = center - (near - center);
+        Disc End(Vec3 p, double share) => camera.See(new Ball(p, share * diameter / 2));
+        yield return Still("roller", Tone.Prop, [CircleHull.Of([End(near, 1), End(far, 1)])], true);
+        if (Math.Abs(across.Dot(camera.Toward)) < 0.5)
+            yield break;
+        yield return Still("roller", Tone.PropTop, [CircleHull.Of([End(near, 0.9)])]);
+        yield return Still("roller", Tone.PropShade, [CircleHull.Of([End(near, 0.34)])]);
+    }
+
+    private IEnumerable<SceneShape> Pillow(Prop prop)
+    {
+        var at = figures[0].Surface(prop.At ?? "headBack", prop.Limb);
+        var height = prop.HeightM > 0 ? prop.HeightM : 0.1;
+        var r = height / 2;
+        var y = at.Y > height + 0.06 ? at.Y : r;
+        Disc[] discs =
+        [
+            .. new[] { (-1, -1), (1, -1), (1, 1), (-1, 1) }.Select(c => camera.See(new Ball(
+                new Vec3(at.X + c.Item1 * (0.15 - r), y, at.Z + c.Item2 * (0.2 - r)), r))),
+        ];
+        yield return Still("pillow", Tone.PropTop, [CircleHull.Of(discs)], true);
+    }
+
+    private static SceneShape Still(string name, Tone tone, ImmutableArray<ImmutableArray<Arc>> loops, bool gap = false) =>
+        new() { Name = name, Tone = tone, Role = ShapeRole.Backdrop, Loops = loops, Gap = gap };
+}

@@ -1,0 +1,108 @@
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>Straps, bands and weights: what moves with the body and is sorted with its parts.</summary>
+internal static class HeldThings
+{
+    /// <summary>Hands that hold a strap or a weight.</summary>
+    internal static HashSet<Side> GrippingHands(PlacedFigure f, IEnumerable<Prop> props)
+    {
+        var hands = new HashSet<Side>();
+        foreach (var prop in props)
+        {
+            if (prop.Kind == PropKind.Strap)
+                hands.UnionWith(StrapHands(f, prop));
+            if (prop.Kind == PropKind.HandWeight)
+                hands.UnionWith(prop.Limb is { } limb ? [limb.On(f.Working)] : [Side.Left, Side.Right]);
+        }
+
+        return hands;
+    }
+
+    /// <summary>The parts of everything held.</summary>
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, IEnumerable<Prop> props) => props.SelectMany(prop => prop.Kind switch
+    {
+        PropKind.Strap => Strap(f, prop),
+        PropKind.LoopBand => LoopBand(f, prop),
+        PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.02, 0.032)],
+        PropKind.HandWeight => HandWeight(f, prop),
+        PropKind.Mat or PropKind.Chair or PropKind.Step or PropKind.Wall or PropKind.Roller or PropKind.Pillow => [],
+    });
+
+    private static Vec3 Grip(PlacedFigure f, Side side) => f.At(SegmentKind.Hand, side, 0.024, -0.07, 0);
+
+    // The hand nearest the loop holds it; the other joins in when it is close by.
+    private static Side[] StrapHands(PlacedFigure f, Prop prop)
+    {
+        var own = (prop.Limb ?? Limb.Working).On(f.Working);
+        var apart = (Grip(f, Side.Left) - Grip(f, Side.Right)).Length;
+        if (apart < 0.28)
+            return [own, own.Other()];
+        var foot = f.Surface(prop.At ?? "ballInner", prop.Limb ?? Limb.Working);
+        var ownIsNearer = (Grip(f, own) - foot).Length < (Grip(f, own.Other()) - foot).Length + 0.1;
+        return [ownIsNearer ? own : own.Other()];
+    }
+
+    private static IEnumerable<BodyPart> Strap(PlacedFigure f, Prop prop)
+    {
+        const double half = 0.0085;
+        var side = (prop.Limb ?? Limb.Working).On(f.Working);
+        var hands = StrapHands(f, prop);
+        var round = new Ball(f.At(SegmentKind.Foot, side, 0.135, -0.022, -0.03), half);
+        var outer = new Ball(f.At(SegmentKind.Foot, side, 0.125, -0.022, 0.045), half);
+        var first = new Ball(Grip(f, hands[0]), half);
+        var second = new Ball(Grip(f, hands[^1]), half);
+        var hang = new Ball(first.Center - new Vec3(0, 0.11, 0), half * 0.9);
+        yield return new BodyPart("strap", new Layer(Tone.Band, [[first, outer], [outer, round], [round, second]])) { Role = ShapeRole.Held };
+        yield return new BodyPart("strapEnd", new Layer(Tone.Band, [[first, hang]])) { Role = ShapeRole.Held };
+    }
+
+    private static IEnumerable<BodyPart> LoopBand(PlacedFigure f, Prop prop)
+    {
+        var at = prop.At ?? "kneeOuter";
+        yield return Cuff(f, f.Working, at, Tone.Band, 0.021);
+        yield return Cuff(f, f.Working.Other(), at, Tone.Band, 0.021);
+        var (kind, y, radius) = Round(f, at);
+        Ball[] between = [f.Ball(kind, Side.Right, 0, y, 0, 0.0195), f.Ball(kind, Side.Left, 0, y, 0, 0.0195)];
+        Ball[] front = [f.Ball(kind, Side.Right, radius * 0.8, y, 0, 0.0195), f.Ball(kind, Side.Left, radius * 0.8, y, 0, 0.0195)];
+        yield return new BodyPart("band", new Layer(Tone.Band, [[.. between, .. front]])) { Role = ShapeRole.Held };
+    }
+
+    private static BodyPart Cuff(PlacedFigure f, Side side, string at, Tone tone, double half, double spread = 0)
+    {
+        var (kind, y, radius) = Round(f, at);
+        var reach = radius + 0.006 - half;
+        Ball[] Ring(double height) =>
+        [
+            f.Ball(kind, side, reach, height, 0, half),
+            f.Ball(kind, side, -reach, height, 0, half),
+            f.Ball(kind, side, 0, height, reach, half),
+            f.Ball(kind, side, 0, height, -reach, half),
+        ];
+        Ball[] ring = spread > 0 ? [.. Ring(y + spread), .. Ring(y - spread)] : Ring(y);
+        return new BodyPart((side == Side.Right ? "right" : "left") + "Cuff", new Layer(tone, [ring])) { Role = ShapeRole.Held };
+    }
+
+    /// <summary>Where on the leg something is worn: above the knee, above the ankle, or round the foot.</summary>
+    private static (SegmentKind Kind, double Y, double Radius) Round(PlacedFigure f, string at) => f.SegmentOf(at) switch
+    {
+        SegmentKind.Thigh => (SegmentKind.Thigh, -0.315, 0.059),
+        SegmentKind.Shank when at.StartsWith("knee", StringComparison.Ordinal) => (SegmentKind.Thigh, -0.315, 0.059),
+        SegmentKind.Foot or SegmentKind.Toes => (SegmentKind.Foot, 0.02, 0.05),
+        _ => (SegmentKind.Shank, -0.335, 0.0365),
+    };
+
+    private static IEnumerable<BodyPart> HandWeight(PlacedFigure f, Prop prop)
+    {
+        Side[] sides = prop.Limb is { } limb ? [limb.On(f.Working)] : [f.Working, f.Working.Other()];
+        foreach (var side in sides)
+        {
+            Ball H(double z, double r) => f.Ball(SegmentKind.Hand, side, 0.022, -0.07, z, r);
+            yield return new BodyPart(
+                (side == Side.Right ? "right" : "left") + "HandWeight",
+                new Layer(Tone.Weight, [[H(-0.075, 0.034), H(-0.06, 0.034)], [H(0.075, 0.034), H(0.06, 0.034)], [H(-0.07, 0.014), H(0.07, 0.014)]]))
+            { Role = ShapeRole.Held };
+        }
+    }
+}

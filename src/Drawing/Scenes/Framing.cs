@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace MomentArm.Drawing;
+
+/// <summary>The frame round what is drawn.</summary>
+internal readonly record struct Frame(double Left, double Top, double Width, double Height)
+{
+    private const double Margin = 6;
+
+    /// <summary>A frame that holds the shapes, with margin, widened or heightened to the aspect asked for.</summary>
+    internal static Frame Round(IEnumerable<SceneShape> shapes, double? aspect)
+    {
+        var (x0, y0, x1, y1) = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
+        foreach (var shape in shapes)
+        {
+            var half = shape.LineWidth / 2;
+            foreach (var p in Extremes(shape))
+            {
+                x0 = Math.Min(x0, p.X - half);
+                y0 = Math.Min(y0, p.Y - half);
+                x1 = Math.Max(x1, p.X + half);
+                y1 = Math.Max(y1, p.Y + half);
+            }
+        }
+
+        var width = x1 - x0 + 2 * Margin;
+        var height = y1 - y0 + 2 * Margin;
+        if (aspect is { } ratio)
+            (width, height) = (Math.Max(width, height * ratio), Math.Max(height, width / ratio));
+        (width, height) = (Math.Ceiling(width), Math.Ceiling(height));
+        return new Frame((x0 + x1 - width) / 2, (y0 + y1 - height) / 2, width, height);
+    }
+
+    /// <summary>Shapes in this frame, flipped when the camera says so.</summary>
+    internal ImmutableArray<SceneShape> Place(IEnumerable<SceneShape> shapes, bool flip)
+    {
+        var (dx, dy, width) = (-Left, -Top, Width);
+        return [.. shapes.Select(shape => shape.Moved(dx, dy)).Select(shape => flip ? shape.Flipped(width) : shape)];
+    }
+
+    /// <summary>The outermost points of a shape's arcs and line.</summary>
+    private static IEnumerable<PicturePoint> Extremes(SceneShape shape)
+    {
+        foreach (var arc in shape.Loops.SelectMany(loop => loop))
+        {
+            yield return arc.At(arc.From);
+            yield return arc.At(arc.To);
+            const double quarter = Math.PI / 2;
+            for (var k = Math.Ceiling(Math.Min(arc.From, arc.To) / quarter); k * quarter <= Math.Max(arc.From, arc.To); k++)
+                yield return arc.At(k * quarter);
+        }
+
+        foreach (var p in shape.Line)
+            yield return p;
+    }
+}

@@ -1,0 +1,20 @@
+namespace MomentArm.Drawing;
+
+/// <summary>Why a shape is in the picture.</summary>
+public enum ShapeRole
+{
+    /// <summary>Ground, chair, step, wall, roller: what does not move.</summary>
+    Backdrop,
+
+    /// <summary>The start pose behind the end pose.</summary>
+    Ghost,
+
+    /// <summary>A part of the body.</summary>
+    Body,
+
+    /// <summary>A strap, band or weight that moves with the body.</summary>
+    Held,
+
+    /// <summary>The arrow of the motion.</summary>
+    Arrow,
+}

@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>Camera, accent and options for the pictures of one movement.</summary>
+internal sealed class Studio
+{
+    private readonly BodyModel model;
+    private readonly SurfacePoints points;
+    private readonly Movement movement;
+    private readonly Side working;
+    private readonly PictureOptions options;
+
+    internal Studio(BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(movement);
+        ArgumentNullException.ThrowIfNull(options);
+        this.model = model;
+        this.points = points;
+        this.movement = movement;
+        this.working = working;
+        this.options = options;
+        Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working);
+        Accent = options.Accent ?? AccentOf(movement);
+    }
+
+    internal Camera Camera { get; }
+
+    internal AccentOn Accent { get; }
+
+    internal bool IsHold => movement.Frames.Length == 1;
+
+    /// <summary>The body at a fraction of the way; where the anchor changes on the way, the body glides from one to the other.</summary>
+    internal PlacedFigure Figure(double fraction)
+    {
+        var frames = movement.Frames;
+        var between = FrameBetween.At(movement, fraction);
+        var figure = Place(between);
+        var along = Math.Clamp(fraction, 0, 1) * (frames.Length - 1);
+        var before = Math.Min((int)along, Math.Max(0, frames.Length - 2));
+        if (IsHold || Anchor(between) == Anchor(frames[before]))
+            return figure;
+        var (from, to) = (Place(frames[before]), Place(frames[before + 1]));
+        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, along - before);
+        return figure.Slide(wanted - figure.Placed.Pose.PelvisPosition);
+    }
+
+    internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures) => Drawing.Backdrop.Of(figures, movement.Props, Camera);
+
+    /// <summary>The body and what it holds.</summary>
+    internal ImmutableArray<SceneShape> Body(PlacedFigure figure) => [.. Parts(figure).SelectMany(Shapes)];
+
+    /// <summary>What of the start pose has moved, as plain silhouettes.</summary>
+    internal IEnumerable<SceneShape> Ghost(PlacedFigure start, PlacedFigure end)
+    {
+        var there = Parts(end).Where(IsFlesh).ToDictionary(p => p.Name);
+        var moved = Parts(start)
+            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > MotionArrow.LeastM)
+            .ToArray();
+        foreach (var works in (bool[])[false, true])
+        {
+            ImmutableArray<ImmutableArray<Arc>> loops =
+            [
+                .. moved.Where(part => IsAccent(part) == works)
+                    .SelectMany(Silhouette),
+            ];
+            if (loops.Length > 0)
+            {
+                yield return new SceneShape
+                {
+                    Name = works ? "ghostWorking" : "ghost",
+                    Tone = works ? Tone.GhostWorking : Tone.Ghost,
+                    Role = ShapeRole.Ghost,
+                    Loops = loops,
+                };
+            }
+        }
+    }
+
+    /// <summary>Frames and flips the shapes, and writes them.</summary>
+    internal Picture Finish(IReadOnlyList<SceneShape> shapes)
+    {
+        var frame = Frame.Round(shapes, options.Aspect);
+        var scene = new Scene(frame.Place(shapes, Camera.Flip), frame.Width, frame.Height);
+        return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
+    }
+
+    private PlacedFigure Place(PosedFrame frame) => new(model, points, frame, working);
+
+    private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
+
+    private List<BodyPart> Parts(PlacedFigure figure) => FigureParts.Of(
+        figure,
+        Camera,
+        Accent,
+        options.Hair,
+        HeldThings.GrippingHands(figure, movement.Props),
+        HeldThings.Of(figure, movement.Props));
+
+    private IEnumerable<SceneShape> Shapes(BodyPart part)
+    {
+        var depth = part.Layers.Any(l => l.Gap) ? PaintOrder.Depth(part, Camera) : 0;
+        return part.Layers.Select(layer => new SceneShape
+        {
+            Name = part.Name,
+            Tone = layer.Tone,
+            Role = part.Role,
+            Depth = depth,
+            Loops = [.. layer.Loops(Camera)],
+            Gap = layer.Gap,
+        });
+    }
+
+    private static bool IsFlesh(BodyPart part) => part.Role == ShapeRole.Body && part.Name != "seam";
+
+    // Fingers and laces are more than a ghost needs.
+    private IEnumerable<ImmutableArray<Arc>> Silhouette(BodyPart part)
+    {
+        var layers = part.Layers.Where(layer => layer.Gap);
+        return part.Name.EndsWith("Hand", StringComparison.Ordinal) || part.Name.EndsWith("Shoe", StringComparison.Ordinal)
+            ? [CircleHull.Of([.. layers.SelectMany(layer => layer.Hulls).SelectMany(hull => hull).Select(Camera.See)])]
+            : layers.SelectMany(layer => layer.Loops(Camera));
+    }
+
+    private static bool IsAccent(BodyPart part) => part.Layers[^1].Tone is Tone.Working or Tone.FarWorking;
+
+    private static double Distance(BodyPart a, BodyPart b) =>
+        a.Layers[0].Hulls.SelectMany(h => h).Zip(b.Layers[0].Hulls.SelectMany(h => h), (p, q) => (p.Center - q.Center).Length).Max();
+
+    // The arm carries the accent when it moves and the leg does not.
+    private static AccentOn AccentOf(Movement movement)
+    {
+        var (a, b) = (movement.Frames[0].Working, movement.Frames[^1].Working);
+        double[] leg =
+        [
+            a.HipFlexion - b.HipFlexion, a.HipAbduction - b.HipAbduction, a.HipInternalRotation - b.HipInternalRotation,
+            a.KneeFlexion - b.KneeFlexion, a.AnkleDorsiflexion - b.AnkleDorsiflexion,
+        ];
+        double[] arm =
+        [
+            a.ShoulderFlexion - b.ShoulderFlexion, a.ShoulderAbduction - b.ShoulderAbduction,
+            a.ShoulderInternalRotation - b.ShoulderInternalRotation, a.ElbowFlexion - b.ElbowFlexion,
+            a.ForearmPronation - b.ForearmPronation, a.WristFlexion - b.WristFlexion,
+        ];
+        return leg.Max(Math.Abs) < 0.1 && arm.Max(Math.Abs) > 0.15 ? AccentOn.Arm : AccentOn.Leg;
+    }
+}
