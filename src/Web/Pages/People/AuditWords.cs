@@ -19,7 +19,7 @@ public static class AuditWords
         ["leverArmM"] = "lever arm (m)", ["painDuring"] = "pain during", ["asTyped"] = "as typed", ["measureId"] = "measure",
         ["signId"] = "danger sign", ["byName"] = "decided by", ["findingId"] = "finding", ["exerciseId"] = "exercise",
         ["saidBack"] = "said back", ["expiresAtUtc"] = "expires at (UTC)", ["revokedAtUtc"] = "revoked at (UTC)",
-        ["lastOpenedAtUtc"] = "last opened at (UTC)", ["timeZone"] = "time zone", ["isDemo"] = "demo clinic", ["document"] = "what it says",
+        ["lastOpenedAtUtc"] = "last opened at (UTC)", ["timeZone"] = "time zone", ["isDemo"] = "demo clinic", ["document"] = "contents",
     };
 
     /// <summary>What was done: "changed patient", "signed visit", "reported session log".</summary>
