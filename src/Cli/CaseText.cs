@@ -65,7 +65,7 @@ internal static class CaseText
             text.AppendLine("  Hint: " + hint);
         text.AppendLine().AppendLine("Not chosen, and why");
         foreach (var candidate in made.Candidates.Where(c => made.Program.Items.All(i => i.ExerciseId != c.Exercise.Id)))
-            text.AppendLine($"  {candidate.Exercise.Name}: {string.Join(" ", candidate.Obstacles.Concat(candidate.Reasons).DefaultIfEmpty("acts on none of the findings."))}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"  {candidate.Exercise.Name}: {string.Join(" ", candidate.Obstacles.Concat(candidate.Reasons).DefaultIfEmpty("acts on none of the findings."))}");
         text.AppendLine();
         Notes(text, input, reading);
         return text.Append(Caution).ToString();

@@ -33,6 +33,8 @@ internal static class CommandLine
         root.Subcommands.Add(ContentCommands.Build());
         root.Subcommands.Add(ExerciseCommands.Build());
         root.Subcommands.Add(CaseCommands.Build());
+        root.Subcommands.Add(BackupCommands.Backup());
+        root.Subcommands.Add(BackupCommands.Restore());
         return root;
     }
 }

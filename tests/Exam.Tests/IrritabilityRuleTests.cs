@@ -22,6 +22,10 @@ public class IrritabilityRuleTests
     }
 
     [Fact]
+    public void What_was_not_asked_is_said() =>
+        Assert.Equal(["worst pain 2/10: low", "not asked: rest pain, flare"], IrritabilityRule.Grade(2, null, null).Reasons);
+
+    [Fact]
     public void Windows_meet_without_gap()
     {
         Assert.Equal(IrritabilityRule.WindowFor(Irritability.High).High, IrritabilityRule.WindowFor(Irritability.Moderate).Low);

@@ -29,9 +29,13 @@ internal static class DangerSignReader
                 if (new[] { sign.Id, sign.Question, sign.MayMean, sign.Action }.Any(string.IsNullOrWhiteSpace))
                     faults.Add(file, null, place, "A text is empty.", "Fill id, question, mayMean and action.");
                 if (!sources.Contains(sign.Source))
-                    faults.Add(file, null, place + ".source", $"The source \"{sign.Source}\" is not in sources.json.", "Add it there or correct the key.");
+                    faults.Add(
+                        file, null, place + ".source", $"The source \"{sign.Source}\" is not in sources.json.",
+                        "Add it there or correct the key.");
                 if (!Confirmations.Contains(sign.Confirmation))
-                    faults.Add(file, null, place + ".confirmation", $"\"{sign.Confirmation}\" is not known.", "Write one of: " + string.Join(", ", Confirmations) + ".");
+                    faults.Add(
+                        file, null, place + ".confirmation", $"\"{sign.Confirmation}\" is not known.",
+                        "Write one of: " + string.Join(", ", Confirmations) + ".");
                 all.Add(sign);
             }
         }

@@ -27,7 +27,9 @@ public sealed record ExamContent(
         if (measures.Count == 0)
             faults.Add("measures", null, "", "There is no measure.", "Give at least one file.");
         if (signs.Count == 0)
-            faults.Add("danger-signs", null, "", "There is no danger sign.", "Without a screen nothing may be prescribed: give at least one file.");
+            faults.Add(
+                "danger-signs", null, "", "There is no danger sign.",
+                "Without a screen nothing may be prescribed: give at least one file.");
         return new ExamContent([.. measures], [.. norms], [.. signs]);
     }
 

@@ -40,7 +40,9 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
         for (var i = 0; i < raw.Aliases.Count; i++)
         {
             if (raw.Aliases[i].Length == 0 || raw.Aliases[i] != raw.Aliases[i].Trim() || raw.Aliases[i].Any(char.IsUpper))
-                Fault($"aliases[{i}]", $"\"{raw.Aliases[i]}\" is not a short name in lower case.", "Write it in lower case without blanks at the ends.");
+                Fault(
+                    $"aliases[{i}]", $"\"{raw.Aliases[i]}\" is not a short name in lower case.",
+                    "Write it in lower case without blanks at the ends.");
         }
 
         CheckKind(raw);
@@ -49,7 +51,9 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
         if (raw.Mcid is { } mcid)
             CheckMcid(mcid);
         if (raw.SymmetryLimit is { } limit && limit is not (> 0.5 and <= 1))
-            Fault("symmetryLimit", $"The limit {Say.Number(limit, 3)} is not usable.", "Give a fraction over 0.5 and up to 1, such as 0.9.");
+            Fault(
+                "symmetryLimit", $"The limit {Say.Number(limit, 3)} is not usable.",
+                "Give a fraction over 0.5 and up to 1, such as 0.9.");
         for (var i = 0; i < raw.Sources.Count; i++)
             CheckSource(raw.Sources[i], $"sources[{i}]");
     }
@@ -57,15 +61,23 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
     private void CheckKind(MeasureFile raw)
     {
         if (raw.Kind is MeasureKind.Strength or MeasureKind.RangeOfMotion != raw.Action is not null)
-            Fault("action", $"A measure of kind {raw.Kind} {(raw.Action is null ? "needs" : "has no")} joint action.", "Name it for strength and range only.");
+            Fault(
+                "action", $"A measure of kind {raw.Kind} {(raw.Action is null ? "needs" : "has no")} joint action.",
+                "Name it for strength and range only.");
         if (raw.Kind is MeasureKind.MuscleLength != raw.Group is not null)
-            Fault("group", $"A measure of kind {raw.Kind} {(raw.Group is null ? "needs" : "has no")} muscle group.", "Name it for muscle length only.");
+            Fault(
+                "group", $"A measure of kind {raw.Kind} {(raw.Group is null ? "needs" : "has no")} muscle group.",
+                "Name it for muscle length only.");
         if (raw.Kind is MeasureKind.Strength != raw.Strength is not null)
-            Fault("strength", $"A measure of kind {raw.Kind} {(raw.Strength is null ? "needs" : "has no")} strength set-up.", "Give it for strength only.");
+            Fault(
+                "strength", $"A measure of kind {raw.Kind} {(raw.Strength is null ? "needs" : "has no")} strength set-up.",
+                "Give it for strength only.");
         if (raw.Strength is not { } strength)
             return;
         if (!(strength.LeverArmHintM is >= 0.05 and <= 1 && strength.LeverArmMostM >= strength.LeverArmHintM && strength.LeverArmMostM <= 1.2))
-            Fault("strength.leverArmHintM", "The lever arms are not usable.", "Give metres: a hint from 0.05 to 1, and a longest from the hint to 1.2.");
+            Fault(
+                "strength.leverArmHintM", "The lever arms are not usable.",
+                "Give metres: a hint from 0.05 to 1, and a longest from the hint to 1.2.");
     }
 
     private void CheckRanges(MeasureFile raw)
@@ -79,7 +91,9 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
         var key = KeyOf(wanted);
         if (MeasureConversion.UnitOf(raw) != wanted)
         {
-            Fault(key, $"A measure of kind {raw.Kind} gives its ranges under {key} and no other key.", $"Give {key} with hardLow, softLow, softHigh, hardHigh.");
+            Fault(
+                key, $"A measure of kind {raw.Kind} gives its ranges under {key} and no other key.",
+                $"Give {key} with hardLow, softLow, softHigh, hardHigh.");
             return;
         }
 
@@ -95,11 +109,17 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             var (error, path) = (raw.Errors[i], $"errors[{i}]");
             var numbers = MeasureConversion.Numbers(error);
             if (numbers.Count != 1 || !(numbers[0].Value > 0 && double.IsFinite(numbers[0].Value)))
-                Fault(path, $"An error gives exactly one number above 0; here are {numbers.Count}.", "Keep one of semDeg, semN, semPoints, semFraction, mdcDeg, mdcN, mdcPoints, mdcFraction.");
+                Fault(
+                    path, $"An error gives exactly one number above 0; here are {numbers.Count}.",
+                    "Keep one of semDeg, semN, semPoints, semFraction, mdcDeg, mdcN, mdcPoints, mdcFraction.");
             else if (numbers[0].Unit is { } unit && unit != MeasureConversion.UnitOf(raw))
-                Fault(path, "The error is in another unit than the measure.", "Give it in the unit of the ranges, or as a fraction.");
+                Fault(
+                    path, "The error is in another unit than the measure.",
+                    "Give it in the unit of the ranges, or as a fraction.");
             else if (error.Level is not null && (error.Level is not (90 or 95) || numbers[0].Form is ErrorForm.Sem or ErrorForm.RelativeSem))
-                Fault(path + ".level", $"The level {error.Level} is not usable here.", "Give 90 or 95 with a printed detectable change, or leave it out.");
+                Fault(
+                    path + ".level", $"The level {error.Level} is not usable here.",
+                    "Give 90 or 95 with a printed detectable change, or leave it out.");
             CheckSource(error.Source, path + ".source");
         }
     }
@@ -108,7 +128,9 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
     {
         var given = new[] { mcid.FixedPoints, mcid.FixedDeg, mcid.Fraction }.OfType<double>().ToList();
         if (given.Count + (mcid.Bands is null ? 0 : 1) != 1 || given.Any(v => !(v > 0)))
-            Fault("mcid", "The change that matters is given in exactly one form, above 0.", "Keep one of fixedPoints, fixedDeg, fraction, bands.");
+            Fault(
+                "mcid", "The change that matters is given in exactly one form, above 0.",
+                "Keep one of fixedPoints, fixedDeg, fraction, bands.");
         var bands = mcid.Bands ?? [];
         if (bands.Any(b => !(b.ChangePoints > 0)) || bands.Zip(bands.Skip(1)).Any(p => p.First.FromPoints >= p.Second.FromPoints))
             Fault("mcid.bands", "The bands do not rise, or a change is not above 0.", "Order them by fromPoints.");
@@ -120,9 +142,14 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
         file = "measures";
         var names = measures.SelectMany(m => m.Aliases.Append(m.Id).Append(m.Name.ToLowerInvariant()).Distinct().Select(a => (Name: a, m.Id)));
         foreach (var twice in names.GroupBy(n => n.Name).Where(g => g.Count() > 1))
-            Fault(twice.Key, $"The short name is used by {string.Join(" and ", twice.Select(t => t.Id))}.", "Leave it to one of them.");
+            Fault(
+                twice.Key, $"The short name is used by {string.Join(" and ", twice.Select(t => t.Id))}.",
+                "Leave it to one of them.");
         foreach (var place in measures.GroupBy(m => (m.Position, m.Order)).Where(g => g.Count() > 1))
-            Fault("order", $"Place {place.Key.Order} in {place.Key.Position} is held by {string.Join(" and ", place.Select(m => m.Id))}.", "Give each its own order.");
+            Fault(
+                "order",
+                $"Place {place.Key.Order} in {place.Key.Position} is held by {string.Join(" and ", place.Select(m => m.Id))}.",
+                "Give each its own order.");
     }
 
     private static string KeyOf(MeasureUnit unit) => unit switch

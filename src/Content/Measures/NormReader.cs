@@ -47,7 +47,9 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
         var before = faults.Faults.Count;
         if (!CsvLine.TrySplit(text, out cells) || cells.Length != Columns.Length)
         {
-            Fault("", $"The row has {cells.Length} cells and not {Columns.Length}, or a quote is open.", "Count the commas; put text with a comma in quotes.");
+            Fault(
+                "", $"The row has {cells.Length} cells and not {Columns.Length}, or a quote is open.",
+                "Count the commas; put text with a comma in quotes.");
             return null;
         }
 
@@ -99,11 +101,17 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
         if (norm.AgeTo < norm.AgeFrom)
             Fault("ageTo", "The ages are not in order.", "Put the younger age first.");
         if (norm.Use == NormUse.Grade && !(norm.Verified && norm.Sd is not null))
-            Fault("use", "A row that grades must be verified and have an SD; an interval of the mean is not a normal range.", "Write beside, or complete the row.");
+            Fault(
+                "use", "A row that grades must be verified and have an SD; an interval of the mean is not a normal range.",
+                "Write beside, or complete the row.");
     }
 
     private static (string Word, NormUnit Value)[] UnitWords(Measure measure) => measure.Kind == MeasureKind.Strength
-        ? [("newtons", NormUnit.Measure), ("nmPerKg", NormUnit.TorquePerMass), ("percentWeightHeight", NormUnit.PercentWeightHeight), ("percentWeight", NormUnit.PercentWeight)]
+        ?
+        [
+            ("newtons", NormUnit.Measure), ("nmPerKg", NormUnit.TorquePerMass),
+            ("percentWeightHeight", NormUnit.PercentWeightHeight), ("percentWeight", NormUnit.PercentWeight),
+        ]
         : [(measure.Unit == MeasureUnit.Radians ? "deg" : "points", NormUnit.Measure)];
 
     private string Cell(string column) => cells[Array.IndexOf(Columns, column)].Trim();
@@ -134,7 +142,9 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
                 return value;
         }
 
-        Fault(column, $"\"{Cell(column)}\" is not known here.", "Write one of: " + string.Join(", ", words.Select(w => w.Word.Length == 0 ? "(empty)" : w.Word)) + ".");
+        Fault(
+            column, $"\"{Cell(column)}\" is not known here.",
+            "Write one of: " + string.Join(", ", words.Select(w => w.Word.Length == 0 ? "(empty)" : w.Word)) + ".");
         return words[0].Value;
     }
 

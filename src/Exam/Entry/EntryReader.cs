@@ -55,7 +55,9 @@ internal sealed class EntryReader
         if (match.Measures.Length > 1)
         {
             var names = string.Join(", ", match.Measures.Select(m => m.Name));
-            maker.Fault("This may mean more than one measure:", Typed(next, next + match.Tokens), names + ". Type one more word of the name.");
+            maker.Fault(
+                "This may mean more than one measure:", Typed(next, next + match.Tokens),
+                names + ". Type one more word of the name.");
             measure = null;
             next += match.Tokens;
             SkipToSeparator();
@@ -87,8 +89,18 @@ internal sealed class EntryReader
         var token = tokens[next];
         if (EntryWords.Side(token) is { } side && cellSide is null && measure is { Sided: true })
         {
-            Flush();
-            draft = new ReadingDraft { Side = side };
+            TakeSide(side);
+            next++;
+        }
+        else if (EntryWords.IsBoth(token) && cellSide is null && measure is { Sided: true })
+        {
+            if (draft.Side is not null)
+            {
+                Flush();
+                draft = new ReadingDraft();
+            }
+
+            draft.Both = true;
             next++;
         }
         else if (token.Kind is TokenKind.Separator)
@@ -107,6 +119,24 @@ internal sealed class EntryReader
             TakeGrade(token.Text);
         else
             TakeOther(token);
+    }
+
+    /// <summary>
+    /// "L 118 R 149" and "118 L 149 R" both work, but not mixed: a number without side is told as a fault. Words and lever arm
+    /// before the first side belong to what follows.
+    /// </summary>
+    private void TakeSide(Side side)
+    {
+        if (draft.Side is not null)
+        {
+            Flush();
+            draft = new ReadingDraft { Side = side };
+            return;
+        }
+
+        draft.Side = side;
+        if (draft.Numbers.Count > 0 || draft.Grade is not null)
+            Flush();
     }
 
     private bool IsNumber(int at) => at < tokens.Count && tokens[at].Kind == TokenKind.Number;
@@ -142,7 +172,9 @@ internal sealed class EntryReader
         var token = tokens[next];
         if (token.Kind == TokenKind.DoubtfulNumber)
         {
-            maker.Question(token.Text, $"\"{token.Text}\" was read as two trials. For one number with decimals use a point: {token.Text.Replace(',', '.')}.");
+            maker.Question(
+                token.Text,
+                $"\"{token.Text}\" was read as two trials. For one number with decimals use a point: {token.Text.Replace(',', '.')}.");
             foreach (var part in token.Text.Split(','))
                 draft.Numbers.Add((double.Parse(part, System.Globalization.CultureInfo.InvariantCulture), null, part));
             next++;
@@ -150,17 +182,39 @@ internal sealed class EntryReader
         }
 
         var unit = UnitAt(next + 1);
-        if (unit is { } length && EntryUnits.Metres(length) is not null && measure is { Kind: MeasureKind.Strength } && draft.Numbers.Count > 0)
+        if (unit is null && GluedWord())
+        {
+            maker.Fault(
+                "This unit is not known.", Typed(next, next + 2),
+                "Leave a blank between number and words, or type N, kgf, lb, Nm or degrees.");
+            draft.Broken = true;
+            next += 2;
+            return;
+        }
+
+        var isLength = unit is { } length && EntryUnits.Metres(length) is not null;
+        if (isLength && measure is { Kind: MeasureKind.Strength } && draft.Numbers.Count > 0)
         {
             TakeLever(next);
             return;
         }
 
-        if (next + 2 < tokens.Count && tokens[next + 1].Kind == TokenKind.Slash && IsNumber(next + 2) && TakeScore(token.Value, tokens[next + 2].Value))
+        var slash = next + 1 < tokens.Count && tokens[next + 1].Kind == TokenKind.Slash;
+        if (slash && IsNumber(next + 2) && TakeScore(token.Value, tokens[next + 2].Value))
             return;
         var end = unit is null ? next + 1 : next + 2;
         draft.Numbers.Add((token.Value, unit, Typed(next, end)));
         next = end;
+    }
+
+    /// <summary>Whether letters that mean nothing stand right behind the number, as in "1e9" or "118x".</summary>
+    private bool GluedWord()
+    {
+        if (next + 1 >= tokens.Count || tokens[next + 1].Kind != TokenKind.Word || !char.IsLetter(tokens[next + 1].Text[0]))
+            return false;
+        var word = tokens[next + 1];
+        return word.At == tokens[next].At + tokens[next].Text.Length
+            && EntryWords.Side(word) is null && !EntryWords.IsAt(word) && !EntryWords.IsPain(word);
     }
 
     /// <summary>"4/5" on a strength test and "7/10" on a scale are scores; anything else with a slash is a pair of trials.</summary>
@@ -196,7 +250,12 @@ internal sealed class EntryReader
         if (token.Kind == TokenKind.Slash)
             draft.Slashes++;
         else if (EntryWords.IsNotANumber(token))
+        {
+            draft.Broken = true;
             maker.Fault("This is not a number that can be measured.", token.Text, "Type the reading in digits.");
+        }
+        else if (EntryWords.IsDash(token) && draft.Numbers.Count > 0 && IsNumber(next + 1))
+            draft.Dashes++;
         else if (!EntryWords.IsFiller(token))
             draft.Words.Add(token.Text);
         next++;

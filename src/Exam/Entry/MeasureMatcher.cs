@@ -29,7 +29,7 @@ internal sealed class MeasureMatcher
         var taken = new List<int>();
         for (var i = at; i < tokens.Count && tokens[i].Kind == TokenKind.Word; i++)
         {
-            if (i > at && (EntryWords.Side(tokens[i]) is not null || EntryWords.IsAt(tokens[i])))
+            if (i > at && (EntryWords.Side(tokens[i]) is not null || EntryWords.IsBoth(tokens[i]) || EntryWords.IsAt(tokens[i])))
                 break;
             run.AddRange(Split(tokens[i].Text));
             taken.Add(run.Count);
@@ -94,12 +94,17 @@ internal static class EntryWords
         };
     }
 
+    public static bool IsBoth(Token token) => token.IsWord("both") || token.IsWord("bilateral") || token.IsWord("bilat");
+
     public static bool IsAt(Token token) => token.IsWord("at") || token.IsWord("@") || token.IsWord("lever");
 
     public static bool IsPain(Token token) => token.IsWord("pain") || token.IsWord("pain:") || token.IsWord("p");
 
     public static bool IsNotANumber(Token token) =>
         token.IsWord("nan") || token.IsWord("inf") || token.IsWord("infinity") || token.IsWord("∞");
+
+    public static bool IsDash(Token token) =>
+        token.Kind == TokenKind.Word && token.Text is "-" or "\u2212" or "\u2013";
 
     /// <summary>Marks between words that carry no meaning of their own.</summary>
     public static bool IsFiller(Token token) =>

@@ -11,6 +11,7 @@ internal sealed class ReadingMaker(string asTyped)
     private readonly List<EntryFault> faults = [];
     private readonly List<EntryQuestion> questions = [];
     private readonly List<string> notes = [];
+    private int firstOfMeasure;
     private double? carriedLeverM;
     private UnitKind? carriedUnit;
 
@@ -19,9 +20,9 @@ internal sealed class ReadingMaker(string asTyped)
         AsTyped = asTyped,
         Measurements = [.. measurements],
         Observations = [.. observations],
-        Faults = [.. faults],
-        Questions = [.. questions],
-        Notes = [.. notes],
+        Faults = [.. faults.Distinct()],
+        Questions = [.. questions.Distinct()],
+        Notes = [.. notes.Distinct()],
     };
 
     public void Fault(string what, string where, string mend, string? suggestion = null) =>
@@ -31,13 +32,30 @@ internal sealed class ReadingMaker(string asTyped)
 
     public void Note(string sentence) => notes.Add(sentence);
 
-    public void StartMeasure() => (carriedLeverM, carriedUnit) = (null, null);
+    public void StartMeasure() => (carriedLeverM, carriedUnit, firstOfMeasure) = (null, null, measurements.Count);
 
     public void Make(Measure measure, ReadingDraft draft)
     {
+        if (draft.Broken)
+            return;
+        if (draft is { Both: true, Side: null })
+        {
+            foreach (var side in new[] { Side.Left, Side.Right })
+            {
+                draft.Side = side;
+                Make(measure, draft);
+            }
+
+            return;
+        }
+
+        if (IsSharedLever(measure, draft))
+            return;
         if (measure.Sided && draft.Side is null)
         {
-            Fault("The side is missing.", asTyped.Trim(), $"{measure.Name} is measured on each side: write L or R before the number.");
+            Fault(
+                "The side is missing.", asTyped.Trim(),
+                $"{measure.Name} is measured on each side: write L or R before the number.");
             return;
         }
 
@@ -51,8 +69,9 @@ internal sealed class ReadingMaker(string asTyped)
 
     private void KeepGrade(Measure measure, ReadingDraft draft)
     {
-        observations.Add(new Observation(measure.Id, draft.Side, asTyped.Trim(), draft.Grade));
-        notes.Add($"{measure.Name}: {draft.Grade} is kept as a manual grade. It is not a force, so no torque or load share comes of it.");
+        observations.Add(new Observation(measure.Id, draft.Side, string.Join(' ', draft.Words.Prepend(draft.Grade!)), draft.Grade));
+        notes.Add(
+            $"{measure.Name}: {draft.Grade} is kept as a manual grade. It is not a force, so no torque or load share comes of it.");
     }
 
     private void KeepWords(Measure measure, ReadingDraft draft)
@@ -72,7 +91,18 @@ internal sealed class ReadingMaker(string asTyped)
     {
         if (draft.OutOf is { } outOf && outOf != 10)
         {
-            Fault($"This scale ends at 10, not at {Say.Number(outOf)}.", draft.Numbers[0].Text, "Type the answer as a number from 0 to 10.");
+            Fault(
+                $"This scale ends at 10, not at {Say.Number(outOf)}.", draft.Numbers[0].Text,
+                "Type the answer as a number from 0 to 10.");
+            return null;
+        }
+
+        if (draft.Dashes > 0 && measure.Unit == MeasureUnit.Radians)
+        {
+            var ends = string.Join('-', draft.Numbers.Select(n => n.Text));
+            Fault(
+                "This reads as the two ends of a range.", ends,
+                $"Type the end that is measured alone, such as {draft.Numbers[^1].Text}.");
             return null;
         }
 
@@ -92,7 +122,10 @@ internal sealed class ReadingMaker(string asTyped)
             }
 
             if (!measure.SoftRange.Holds(stored))
-                Question(text, $"{Say.Shown(measure, stored)} is unusual for {measure.Name.ToLowerInvariant()} (mostly {Say.Shown(measure, measure.SoftRange.Low)} to {Say.Shown(measure, measure.SoftRange.High)}). Is it right?");
+                Question(
+                    text,
+                    $"{Say.Shown(measure, stored)} is unusual for {measure.Name.ToLowerInvariant()} "
+                    + $"(mostly {Say.Shown(measure, measure.SoftRange.Low)} to {Say.Shown(measure, measure.SoftRange.High)}). Is it right?");
             trials.Add(stored);
         }
 
@@ -102,11 +135,12 @@ internal sealed class ReadingMaker(string asTyped)
 
     private void AskAboutPair(Measure measure, ReadingDraft draft)
     {
-        if (draft.Slashes != 1 || draft.Numbers.Count != 2)
+        if (draft.Slashes + draft.Dashes != 1 || draft.Numbers.Count != 2)
             return;
         var (a, b) = (draft.Numbers[0].Text, draft.Numbers[1].Text);
+        var mark = draft.Dashes == 1 ? '-' : '/';
         var sides = measure.Sided ? $" For two sides write \"L {a}, R {b}\"." : "";
-        Question($"{a}/{b}", $"\"{a}/{b}\" was read as two trials.{sides} For one reading type one number.");
+        Question($"{a}{mark}{b}", $"\"{a}{mark}{b}\" was read as two trials.{sides} For one reading type one number.");
     }
 
     private double? Stored(Measure measure, double value, UnitKind? unit, string text)
@@ -143,7 +177,10 @@ internal sealed class ReadingMaker(string asTyped)
         if (lever is >= 0.03 and <= 1.2)
         {
             if (lever > test.LeverArmMostM)
-                Question(where, $"A lever arm of {Say.Centimetres(lever)} is long for {measure.Name.ToLowerInvariant()} (usually about {Say.Centimetres(test.LeverArmHintM)}). Is it right?");
+                Question(
+                    where,
+                    $"A lever arm of {Say.Centimetres(lever)} is long for {measure.Name.ToLowerInvariant()} "
+                    + $"(usually about {Say.Centimetres(test.LeverArmHintM)}). Is it right?");
             return true;
         }
 
@@ -155,7 +192,9 @@ internal sealed class ReadingMaker(string asTyped)
         var suggestion = guess > 0 && where.Length > 0
             ? asTyped.Replace(where, Say.Centimetres(guess), StringComparison.Ordinal)
             : null;
-        Fault(what, where, $"Give the distance from joint centre to pad, such as \"at {Say.Centimetres(test.LeverArmHintM)}\".", suggestion);
+        Fault(
+            what, where, $"Give the distance from joint centre to pad, such as \"at {Say.Centimetres(test.LeverArmHintM)}\".",
+            suggestion);
         return false;
     }
 
@@ -163,7 +202,9 @@ internal sealed class ReadingMaker(string asTyped)
     {
         if (draft.Pain is not { } pain || (pain.Value is >= 0 and <= 10 && pain.Value == Math.Floor(pain.Value)))
             return true;
-        Fault($"Pain {Say.Number(pain.Value)} is not on the scale.", pain.Text, "Give pain during the test as a whole number from 0 to 10.");
+        Fault(
+            $"Pain {Say.Number(pain.Value)} is not on the scale.", pain.Text,
+            "Give pain during the test as a whole number from 0 to 10.");
         return false;
     }
 
@@ -180,9 +221,11 @@ internal sealed class ReadingMaker(string asTyped)
             notes.Add($"{measure.Name}: typed as torque in N m, kept as the same torque (that many newtons at 1 m).");
         }
         else if (draft.LeverM is null && lever is { } carried)
-            notes.Add($"{measure.Name}, {Say.Side(draft.Side)}: lever arm taken as {Say.Centimetres(carried)}, as on the other side.");
+            notes.Add(SharedLever(measure, draft.Side, carried));
 
         carriedLeverM = isTorque ? null : lever;
+        if (carriedLeverM is { } typed)
+            CarryBack(measure, typed);
         var words = draft.Words.Count > 0 ? string.Join(' ', draft.Words) : null;
         var namesTask = measure.Kind is MeasureKind.PatientSpecific or MeasureKind.PainRating;
         measurements.Add(new Measurement
@@ -198,5 +241,30 @@ internal sealed class ReadingMaker(string asTyped)
         });
         if (words is not null && !namesTask)
             notes.Add($"{measure.Name}: \"{words}\" is kept as a note.");
+    }
+
+    private static string SharedLever(Measure measure, Side? side, double leverM) =>
+        $"{measure.Name}, {Say.Side(side)}: lever arm taken as {Say.Centimetres(leverM)}, as on the other side.";
+
+    /// <summary>"118 L 149 R at 36 cm": a lever arm after the last side belongs to both.</summary>
+    private bool IsSharedLever(Measure measure, ReadingDraft draft)
+    {
+        var onlyLever = draft is { Side: null, LeverM: not null, Pain: null, Grade: null, Numbers.Count: 0, Words.Count: 0 };
+        if (!onlyLever || !measure.Sided || measurements.Count == firstOfMeasure || !LeverIsPossible(measure, draft))
+            return false;
+        CarryBack(measure, draft.LeverM!.Value);
+        return true;
+    }
+
+    /// <summary>"L 118, R 149 at 36 cm" means 36 cm on both sides.</summary>
+    private void CarryBack(Measure measure, double leverM)
+    {
+        for (var i = firstOfMeasure; i < measurements.Count; i++)
+        {
+            if (measurements[i].MeasureId != measure.Id || measurements[i].LeverArmM is not null)
+                continue;
+            measurements[i] = measurements[i] with { LeverArmM = leverM };
+            notes.Add(SharedLever(measure, measurements[i].Side, leverM));
+        }
     }
 }

@@ -82,8 +82,8 @@ public static class FindingsMaker
         if (found.Of(worse) is { PainLimited: true })
             detail += " Pain held the effort back: the lack may be pain and not weakness.";
         var headline = kind == ImpairmentKind.Weak
-            ? $"{Thing(measure, worse)} {Say.Percent(sides.Deficit)} weaker than the {Say.Side(worse.Other())}"
-            : $"{Thing(measure, worse)} {amount} {(kind == ImpairmentKind.Short ? "shorter" : "less")} than the {Say.Side(worse.Other())}";
+            ? $"{Thing(measure, worse)}: {Say.Percent(sides.Deficit)} weaker than the {Say.Side(worse.Other())}"
+            : $"{Thing(measure, worse)}: {amount} {(kind == ImpairmentKind.Short ? "shorter" : "less")} than the {Say.Side(worse.Other())}";
         return Make(measure, worse, kind, headline, detail, sides.Deficit, affected, beyond);
     }
 
@@ -111,7 +111,7 @@ public static class FindingsMaker
         foreach (var norm in found.Norms.Where(n => n.Low == true))
         {
             var deficit = norm.Norm.Mean > 0 ? Math.Clamp(Math.Abs(norm.Norm.Mean - norm.Value) / norm.Norm.Mean, 0, 1) : 0;
-            var headline = $"{Thing(found.Measure, norm.Side)} low for age and sex";
+            var headline = $"{Thing(found.Measure, norm.Side)}: low for age and sex";
             var detail = $"z {Say.Number(norm.ZScore!.Value, 2)}, percentile {Say.Number(norm.Percentile!.Value)}, in {norm.Norm.Population}.";
             yield return Make(found.Measure, norm.Side, kind, headline, detail, deficit, affected, true);
         }
@@ -125,7 +125,8 @@ public static class FindingsMaker
                 continue;
             var (side, pain) = (reading.Measurement.Side, reading.Measurement.PainDuring!.Value);
             var headline = $"Pain {pain}/10 on {found.Measure.Name.ToLowerInvariant()}{OnSide(side)}";
-            var detail = $"{reading.Shown} with pain {pain}/10 during the test. Single answers have no published error; our limit is {FindingRules.PainUnderLoadFrom}/10.";
+            var detail = $"{reading.Shown} with pain {pain}/10 during the test. "
+                + $"Pain during a test has no published error here; our limit is {FindingRules.PainUnderLoadFrom}/10.";
             yield return Make(found.Measure, side, ImpairmentKind.PainUnderLoad, headline, detail, pain / 10.0, affected, null);
         }
     }
@@ -140,19 +141,22 @@ public static class FindingsMaker
             var deficit = Math.Clamp((10 - reading.Value) / 10, 0, 1);
             var impairment = new Impairment(ImpairmentKind.Activity, null, null, null, deficit);
             yield return new Finding(
-                IdOf(found.Measure, null, ImpairmentKind.Activity, name.Trim().ToLowerInvariant()), $"{Sentences.Start(null, name)}{reading.Shown}",
+                IdOf(found.Measure, null, ImpairmentKind.Activity, name.Trim().ToLowerInvariant()),
+                $"{Sentences.Start(null, name)}{reading.Shown}",
                 $"0 cannot do it, 10 as before. Our limit is {Say.Number(FindingRules.ActivityAtMost)}/10.",
                 FindingRules.Weight(deficit, true, null), null, impairment, [found.Measure.Id]);
         }
     }
 
     internal static Finding Make(
-        Measure measure, Side? side, ImpairmentKind kind, string headline, string detail, double deficit, Side? affected, bool? beyond)
+        Measure measure, Side? side, ImpairmentKind kind, string headline, string detail, double deficit, Side? affected,
+        bool? beyond)
     {
         bool? onAffected = affected is null || side is null ? null : side == affected;
         var impairment = new Impairment(kind, side, measure.Action, measure.Group, deficit);
         return new Finding(
-            IdOf(measure, side, kind), headline, detail, FindingRules.Weight(deficit, onAffected, beyond), beyond, impairment, [measure.Id]);
+            IdOf(measure, side, kind), headline, detail, FindingRules.Weight(deficit, onAffected, beyond),
+            beyond, impairment, [measure.Id]);
     }
 
     internal static string Thing(Measure measure, Side? side) => measure.Name + OnSide(side);

@@ -34,8 +34,8 @@ internal static class NormSentences
         if (row.Spread is { } sd)
             text += $" (SD {Amount(measure, row, sd)})";
         text += $" in {row.Population}";
-        if (norm is { ZScore: { } z, Percentile: { } percentile })
-            text += $": z {Say.Number(z, 2)}, percentile {Say.Number(percentile, percentile < 10 ? 1 : 0)}";
+        if (norm is { Low: not null, ZScore: { } z, Percentile: { } percentile })
+            text += $": z {Say.Number(z, 2)}, percentile {(percentile < 0.1 ? "under 0.1" : Say.Number(percentile, percentile < 10 ? 1 : 0))}";
         return new Statement(StatementTopic.Norm, norm.Side, $"{text}. {Quality(measure, norm)}", ToneOf(norm));
     }
 

@@ -20,7 +20,11 @@ internal static class Sentences
         }
 
         if (found.MeanOfActivities is { } mean && found.Readings.Length > 1)
-            list.Add(new Statement(StatementTopic.Value, null, $"Mean of {found.Readings.Length} activities: {Say.Number(mean)}/10.", Tone.Neutral));
+        {
+            var text = $"Mean of {found.Readings.Length} activities: {Say.Number(mean)}/10.";
+            list.Add(new Statement(StatementTopic.Value, null, text, Tone.Neutral));
+        }
+
         if (found.Sides is { } sides)
             list.Add(OtherSide(found.Measure, sides, input.AffectedSide));
         list.AddRange(NormSentences.Of(found, input));
@@ -78,7 +82,8 @@ internal static class Sentences
     private static Statement OtherSide(Measure measure, SideComparison sides, Side? affected)
     {
         if (sides.Verdict == ErrorVerdict.NotComparable)
-            return new Statement(StatementTopic.OtherSide, null, "Left and right are not compared: only one of them has a lever arm.", Tone.Watch);
+            return new Statement(
+                StatementTopic.OtherSide, null, "Left and right are not compared: only one of them has a lever arm.", Tone.Watch);
         var text = sides.WorseSide is { } worse
             ? $"{Start(worse)}{Amount(measure, sides.ByTorque, sides.Difference)} {Worse(measure)} than the {Say.Side(worse.Other())}"
             : $"Left and right differ by {Amount(measure, sides.ByTorque, sides.Difference)}";
@@ -98,7 +103,7 @@ internal static class Sentences
     {
         if (sides.Verdict == ErrorVerdict.BeyondError)
             return measure.SymmetryLimit is { } limit && sides.Deficit <= 1 - limit ? Tone.Neutral : Tone.Watch;
-        return sides.Verdict == ErrorVerdict.WithinError ? Tone.Good : Tone.Neutral;
+        return Tone.Neutral;
     }
 
     private static string Worse(Measure measure) => measure.Kind switch

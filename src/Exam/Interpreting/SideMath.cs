@@ -25,16 +25,18 @@ internal static class SideMath
             ByTorque = pair.ByTorque,
             Detectable = pair.WhyNot is null ? detectable : null,
             Verdict = Verdict(pair, difference, detectable),
-            Deficit = pair.WhyNot is null ? Deficit(measure, pair.ByTorque, pair.First, pair.Second) : 0,
+            Deficit = pair.WhyNot is null ? Deficit(measure, pair.First, pair.Second) : 0,
         };
     }
 
     /// <summary>The lack as a fraction of the way from the worst possible value to the better value, 0 to 1.</summary>
-    public static double Deficit(Measure measure, bool byTorque, double first, double second)
+    public static double Deficit(Measure measure, double first, double second)
     {
         if (measure.Direction == Direction.Neither)
             return 0;
-        var worst = measure.Direction == Direction.HigherBetter ? (byTorque ? 0 : measure.HardRange.Low) : measure.HardRange.High;
+        var worst = measure.Kind == MeasureKind.Strength ? 0
+            : measure.Direction == Direction.HigherBetter ? measure.HardRange.Low
+            : measure.HardRange.High;
         var better = measure.Gain(first, second) > 0 ? second : first;
         var span = measure.Gain(worst, better);
         return span > 0 ? Math.Clamp(Math.Abs(first - second) / span, 0, 1) : 0;

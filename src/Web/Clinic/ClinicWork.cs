@@ -1,4 +1,5 @@
 using MomentArm.Content;
+using MomentArm.Web.Demo;
 using MomentArm.Web.Hosting;
 
 namespace MomentArm.Web.Clinic;
@@ -12,6 +13,7 @@ public static class ClinicWork
         ArgumentNullException.ThrowIfNull(settings);
         services.AddSingleton(_ => ContentLibrary.Read(settings.ContentPath));
         services.AddSingleton<CaseDesk>();
+        services.AddScoped<DemoClinic>();
         return services;
     }
 }

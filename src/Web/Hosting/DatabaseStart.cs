@@ -1,4 +1,5 @@
 using MomentArm.Records;
+using MomentArm.Web.Demo;
 
 namespace MomentArm.Web.Hosting;
 
@@ -6,11 +7,19 @@ namespace MomentArm.Web.Hosting;
 /// Brings the database to this version before the first request is taken, and holds the lock that keeps a second server off the
 /// same file until this one ends.
 /// </summary>
-public sealed class DatabaseStart(Database database) : IHostedLifecycleService, IDisposable
+public sealed class DatabaseStart(Database database, HouseSettings settings, IServiceScopeFactory scopes)
+    : IHostedLifecycleService, IDisposable
 {
     private ServerLock? held;
 
-    public async Task StartingAsync(CancellationToken cancellationToken) => held = await database.PrepareAsync(cancellationToken);
+    public async Task StartingAsync(CancellationToken cancellationToken)
+    {
+        held = await database.PrepareAsync(cancellationToken);
+        if (!settings.Demo)
+            return;
+        await using var scope = scopes.CreateAsyncScope();
+        await scope.ServiceProvider.GetRequiredService<DemoClinic>().FillAsync(cancellationToken);
+    }
 
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 

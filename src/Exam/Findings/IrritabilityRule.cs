@@ -54,10 +54,11 @@ public static class IrritabilityRule
         if (answers.Count == 0)
             return new IrritabilityGrade(null, ["Pain, rest pain and flare were not asked."], WindowFor(Irritability.High));
         var worst = answers.Max(a => a.Grade);
-        return new IrritabilityGrade(
-            worst,
-            [.. answers.OrderByDescending(a => a.Grade).Select(a => $"{a.Reason}: {a.Grade.ToString().ToLowerInvariant()}")],
-            WindowFor(worst));
+        var reasons = answers.OrderByDescending(a => a.Grade).Select(a => $"{a.Reason}: {a.Grade.ToString().ToLowerInvariant()}").ToList();
+        var open = new[] { worstPain is null ? "pain" : null, rest is null ? "rest pain" : null, flareHours is null ? "flare" : null };
+        if (answers.Count < 3)
+            reasons.Add($"not asked: {string.Join(", ", open.OfType<string>())}");
+        return new IrritabilityGrade(worst, [.. reasons], WindowFor(worst));
     }
 
     /// <summary>The load window of a grade: up to 40 %, 40 to 70 %, 70 % and more of measured capacity. Our choice.</summary>
