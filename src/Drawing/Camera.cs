@@ -69,11 +69,11 @@ public sealed record Camera(Vec3 Right, Vec3 Up, Vec3 Toward, bool Flip)
         ViewKind.Oblique => (35, 24),
     };
 
-    private static (double Turn, double Height) OnSide(ViewKind view, double facing, double feetward) => view switch
+    private static (double Turn, double Height) OnSide(ViewKind view, double facing, double sense) => view switch
     {
         ViewKind.Side or ViewKind.Front => (facing, 15),
         ViewKind.Back => (180 - facing, 13),
-        ViewKind.Oblique => (facing + feetward * 28, 24),
+        ViewKind.Oblique => (facing - sense * 28, 24),
     };
 
     private static Camera From(double turn, double height)

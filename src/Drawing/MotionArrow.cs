@@ -11,6 +11,7 @@ internal static class MotionArrow
 
     private const double Width = 1.9;
     private const double HeadLength = 7;
+    private const double LeastLength = 13;
     private const double HeadHalf = 4;
 
     /// <summary>The arrow, or nothing for a motion too small to show.</summary>
@@ -19,16 +20,14 @@ internal static class MotionArrow
     /// <param name="camera">Where from.</param>
     internal static IEnumerable<SceneShape> Of(PlacedFigure[] figures, AccentOn accent, Camera camera)
     {
-        var best = Candidates(accent)
+        var best = Candidates(accent, figures[0], camera)
             .Select(c => (Path: figures.Select(c.At).Select(camera.Project).ToArray(), c.Preference))
             .OrderByDescending(c => Distance(c.Path[0], c.Path[^1]) * c.Preference)
             .First()
             .Path;
         if (Distance(best[0], best[^1]) < LeastM * Camera.UnitsPerMeter)
             yield break;
-        var path = Shortened(best);
-        if (path.Count < 2)
-            yield break;
+        var path = LongEnough(Shortened(best));
 
         var tip = path[^1];
         var from = BackAlong(path, HeadLength);
@@ -59,15 +58,21 @@ internal static class MotionArrow
         };
     }
 
-    private static IEnumerable<(Func<PlacedFigure, Vec3> At, double Preference)> Candidates(AccentOn accent)
+    private static IEnumerable<(Func<PlacedFigure, Vec3> At, double Preference)> Candidates(AccentOn accent, PlacedFigure start, Camera camera)
     {
         if (accent == AccentOn.Arm)
             yield return (f => f.At(SegmentKind.Hand, f.Working, 0, -0.06, 0), 2);
         yield return (f => f.At(SegmentKind.Foot, f.Working, 0.06, 0.03, 0), 1.25);
-        yield return (f => f.At(SegmentKind.Shank, f.Working, 0.05, 0, 0), 1.1);
-        yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.235, -0.03, 0), 1);
-        yield return (f => f.At(SegmentKind.Foot, f.Working.Other(), 0.06, 0.03, 0), 0.8);
-        yield return (f => f.At(SegmentKind.Hand, f.Working, 0, -0.06, 0), 0.5);
+        yield return (f => f.At(SegmentKind.Shank, f.Working, 0.05, 0, 0), 0.8);
+
+        // Behind the pelvis when seen from the side, beside it when seen from front or back.
+        var forward = start.At(SegmentKind.Pelvis, start.Working, 1, 0, 0) - start.At(SegmentKind.Pelvis, start.Working, 0, 0, 0);
+        if (Math.Abs(forward.Dot(camera.Toward)) > 0.75 * forward.Length)
+            yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.07, -0.03, 0.26), 1);
+        else
+            yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.255, -0.03, 0), 1);
+        yield return (f => f.At(SegmentKind.Foot, f.Working.Other(), 0.06, 0.03, 0), 0.6);
+        yield return (f => f.At(SegmentKind.Hand, f.Working, 0, -0.06, 0), 0.15);
     }
 
     // Begins clear of the ghost and ends short of the part, which stays readable.
@@ -78,6 +83,17 @@ internal static class MotionArrow
         var reversed = Cut([.. path.Reverse()], skip);
         reversed.Reverse();
         return Cut(reversed, stop);
+    }
+
+    // A short motion gets a tail, so that it still reads as an arrow.
+    private static List<PicturePoint> LongEnough(List<PicturePoint> path)
+    {
+        var missing = LeastLength - Length(path);
+        if (missing <= 0)
+            return path;
+        var chord = Distance(path[0], path[^1]);
+        var (ux, uy) = ((path[^1].X - path[0].X) / chord, (path[^1].Y - path[0].Y) / chord);
+        return [new PicturePoint(path[0].X - missing * ux, path[0].Y - missing * uy), .. path];
     }
 
     /// <summary>The path without its last stretch.</summary>

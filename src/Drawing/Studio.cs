@@ -33,7 +33,20 @@ internal sealed class Studio
 
     internal bool IsHold => movement.Frames.Length == 1;
 
-    internal PlacedFigure Figure(double fraction) => new(model, points, FrameBetween.At(movement, fraction), working);
+    /// <summary>The body at a fraction of the way; where the anchor changes on the way, the body glides from one to the other.</summary>
+    internal PlacedFigure Figure(double fraction)
+    {
+        var frames = movement.Frames;
+        var between = FrameBetween.At(movement, fraction);
+        var figure = Place(between);
+        var along = Math.Clamp(fraction, 0, 1) * (frames.Length - 1);
+        var before = Math.Min((int)along, Math.Max(0, frames.Length - 2));
+        if (IsHold || Anchor(between) == Anchor(frames[before]))
+            return figure;
+        var (from, to) = (Place(frames[before]), Place(frames[before + 1]));
+        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, along - before);
+        return figure.Slide(wanted - figure.Placed.Pose.PelvisPosition);
+    }
 
     internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures) => Drawing.Backdrop.Of(figures, movement.Props, Camera);
 
@@ -43,17 +56,16 @@ internal sealed class Studio
     /// <summary>What of the start pose has moved, as plain silhouettes.</summary>
     internal IEnumerable<SceneShape> Ghost(PlacedFigure start, PlacedFigure end)
     {
-        var there = Parts(end).Where(p => p.Name != "seam").ToDictionary(p => p.Name);
+        var there = Parts(end).Where(IsFlesh).ToDictionary(p => p.Name);
         var moved = Parts(start)
-            .Where(p => p.Role == ShapeRole.Body && p.Name != "seam" && Distance(p, there[p.Name]) > MotionArrow.LeastM)
+            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > MotionArrow.LeastM)
             .ToArray();
         foreach (var works in (bool[])[false, true])
         {
             ImmutableArray<ImmutableArray<Arc>> loops =
             [
                 .. moved.Where(part => IsAccent(part) == works)
-                    .SelectMany(part => part.Layers.Where(layer => layer.Gap))
-                    .SelectMany(layer => layer.Loops(Camera)),
+                    .SelectMany(Silhouette),
             ];
             if (loops.Length > 0)
             {
@@ -76,6 +88,10 @@ internal sealed class Studio
         return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
     }
 
+    private PlacedFigure Place(PosedFrame frame) => new(model, points, frame, working);
+
+    private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
+
     private List<BodyPart> Parts(PlacedFigure figure) => FigureParts.Of(
         figure,
         Camera,
@@ -96,6 +112,17 @@ internal sealed class Studio
             Loops = [.. layer.Loops(Camera)],
             Gap = layer.Gap,
         });
+    }
+
+    private static bool IsFlesh(BodyPart part) => part.Role == ShapeRole.Body && part.Name != "seam";
+
+    // Fingers and laces are more than a ghost needs.
+    private IEnumerable<ImmutableArray<Arc>> Silhouette(BodyPart part)
+    {
+        var layers = part.Layers.Where(layer => layer.Gap);
+        return part.Name.EndsWith("Hand", StringComparison.Ordinal) || part.Name.EndsWith("Shoe", StringComparison.Ordinal)
+            ? [CircleHull.Of([.. layers.SelectMany(layer => layer.Hulls).SelectMany(hull => hull).Select(Camera.See)])]
+            : layers.SelectMany(layer => layer.Loops(Camera));
     }
 
     private static bool IsAccent(BodyPart part) => part.Layers[^1].Tone is Tone.Working or Tone.FarWorking;

@@ -6,14 +6,14 @@ namespace MomentArm.Drawing;
 
 /// <summary>
 /// Writes a scene as SVG: plain attributes only (no style elements or attributes, no ids), each shape with a class named
-/// after its tone (fig-working) so that a page may recolor it. Numbers have one decimal.
+/// after its tone (fig-working) so that a page may recolor it. Numbers have one decimal. A loop begins with a hard arc.
 /// </summary>
 public static class SvgWriter
 {
     private const double GapWidth = 0.9;
 
-    /// <summary>A bow lower than this (half a millimeter of the room) is written as a line.</summary>
-    private const double Flat = 0.05;
+    /// <summary>A bow lower than this (0.6 mm of the room) is written as a line.</summary>
+    private const double Flat = 0.06;
 
     /// <summary>A whole standalone SVG document.</summary>
     /// <param name="picture">The picture.</param>
@@ -80,6 +80,16 @@ public static class SvgWriter
         for (var i = 0; i < loop.Length; i++)
         {
             var arc = loop[i];
+            if (arc.Soft)
+            {
+                var next = loop[(i + 1) % loop.Length];
+                var end = next.Soft
+                    ? new PicturePoint((arc.Center.X + next.Center.X) / 2, (arc.Center.Y + next.Center.Y) / 2)
+                    : next.At(next.From);
+                Curve(text, arc.Center, end, ref pen);
+                continue;
+            }
+
             if (i == 0)
                 pen = MoveTo(text, arc.At(arc.From));
             else
@@ -132,6 +142,16 @@ public static class SvgWriter
         if ((x, y) == pen)
             return;
         WriteTenths(text.Append(command), x - pen.X, true);
+        WriteTenths(text, y - pen.Y, false);
+        pen = (x, y);
+    }
+
+    private static void Curve(StringBuilder text, PicturePoint toward, PicturePoint end, ref (long X, long Y) pen)
+    {
+        WriteTenths(text.Append('q'), Tenths(toward.X) - pen.X, true);
+        WriteTenths(text, Tenths(toward.Y) - pen.Y, false);
+        var (x, y) = (Tenths(end.X), Tenths(end.Y));
+        WriteTenths(text, x - pen.X, false);
         WriteTenths(text, y - pen.Y, false);
         pen = (x, y);
     }

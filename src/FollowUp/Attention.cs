@@ -37,12 +37,13 @@ public static class Attention
             reasons.Add(new AttentionReason(false, "Amber pain response twice or more in 7 days: no step up."));
         if (programFrom is { } from)
         {
-            var last = days.IsEmpty ? from : days[^1].Day;
-            var quiet = today.DayNumber - last.DayNumber;
+            // A pause before the program began is not held against it.
+            var begun = !days.IsEmpty && days[^1].Day >= from;
+            var quiet = today.DayNumber - (begun ? days[^1].Day : from).DayNumber;
             if (quiet >= QuietDays)
             {
                 reasons.Add(new AttentionReason(
-                    false, days.IsEmpty ? $"No session reported since the program began {quiet} days ago." : $"No session reported for {quiet} days."));
+                    false, begun ? $"No session reported for {quiet} days." : $"No session reported since the program began {quiet} days ago."));
             }
         }
 

@@ -9,7 +9,7 @@ public enum PainLight
     /// <summary>Pain 4 or 5, or a morning 2 points up: same dose, no step up.</summary>
     Amber,
 
-    /// <summary>Pain above 5, or still worse after a day: a step back.</summary>
+    /// <summary>Pain above 5, a morning 3 points up, or both amber signs at once: a step back.</summary>
     Red,
 }
 
@@ -34,7 +34,9 @@ public static class PainResponse
             return (PainLight.Red, FormattableString.Invariant($"pain {worst} of 10 while exercising"));
         if (rise is >= 3)
             return (PainLight.Red, FormattableString.Invariant($"next morning {rise} points above usual"));
-        if (worst is { } w && w > ceiling)
+        if (worst > ceiling && rise is 2)
+            return (PainLight.Red, FormattableString.Invariant($"pain {worst} of 10 while exercising and next morning 2 points above usual"));
+        if (worst > ceiling)
             return (PainLight.Amber, FormattableString.Invariant($"pain {worst} of 10 while exercising, above {ceiling}"));
         if (rise is 2)
             return (PainLight.Amber, "next morning 2 points above usual");

@@ -16,8 +16,8 @@ public sealed record ProgressDay(
 /// <summary>Home exercise over time, day by day.</summary>
 public static class Progress
 {
-    /// <summary>Days with a session or a morning answer, in order, each judged by the pain rule.</summary>
-    /// <param name="sessions">Session logs, any order.</param>
+    /// <summary>Days with a session, in order, each judged by the pain rule with the answer of the morning after.</summary>
+    /// <param name="sessions">Session logs, any order; the same id twice is one session.</param>
     /// <param name="mornings">Morning logs, any order.</param>
     /// <param name="ceiling">Pain accepted as safe.</param>
     /// <returns>The days.</returns>
@@ -31,7 +31,7 @@ public static class Progress
         var morningPain = mornings.GroupBy(m => m.Day).ToDictionary(g => g.Key, g => g.Max(m => m.Pain));
         return
         [
-            .. sessions.GroupBy(s => s.Day).OrderBy(g => g.Key).Select(day =>
+            .. sessions.DistinctBy(s => s.Id).GroupBy(s => s.Day).OrderBy(g => g.Key).Select(day =>
             {
                 int? worst = Highest(day.SelectMany(s => new[] { s.PainDuring, s.PainAfter }));
                 int? morning = morningPain.TryGetValue(day.Key.AddDays(1), out var pain) ? pain : null;

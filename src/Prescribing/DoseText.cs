@@ -14,7 +14,7 @@ public static class DoseText
         ArgumentNullException.ThrowIfNull(dose);
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"{dose.Sets} \u00d7 {Count(dose)}");
-        if (dose.Repetitions == 1 && dose.HoldSeconds > 0)
+        if (dose.Repetitions == 1 && dose.RepetitionsTo is null && dose.HoldSeconds > 0)
             text.Append(CultureInfo.InvariantCulture, $" hold {dose.HoldSeconds:0.#} s");
         else
             text.Append(CultureInfo.InvariantCulture, $", out {dose.OutSeconds:0.#} s, hold {dose.HoldSeconds:0.#} s, back {dose.BackSeconds:0.#} s");
@@ -37,7 +37,7 @@ public static class DoseText
     {
         ArgumentNullException.ThrowIfNull(dose);
         var text = new StringBuilder();
-        if (dose.Repetitions == 1 && dose.HoldSeconds >= 10)
+        if (dose.Repetitions == 1 && dose.RepetitionsTo is null && dose.HoldSeconds >= 10)
         {
             text.Append(CultureInfo.InvariantCulture, $"Hold {Seconds(dose.HoldSeconds)}. Do this {Times(dose.Sets)}.");
         }
@@ -81,5 +81,7 @@ public static class DoseText
     }
 
     private static string Plural(string word) =>
-        word.EndsWith("ch", StringComparison.Ordinal) || word.EndsWith('s') ? word + "es" : word + "s";
+        word.EndsWith("ch", StringComparison.Ordinal) || word.EndsWith("sh", StringComparison.Ordinal) || word.EndsWith('s') || word.EndsWith('x')
+            ? word + "es"
+            : word + "s";
 }

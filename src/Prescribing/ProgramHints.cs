@@ -31,7 +31,7 @@ public static class ProgramHints
 
         var minutes = SessionTime.Seconds(program.Items, exercise) / 60;
         if (limits.Minutes is { } allowed && minutes > allowed)
-            hints.Add(FormattableString.Invariant($"{minutes:0} minutes a session; {allowed} were agreed."));
+            hints.Add(FormattableString.Invariant($"{Math.Ceiling(minutes):0} minutes a session; {allowed} were agreed."));
 
         // Two to three non-consecutive days for strengthening: ACSM 2009 and 2011 position stands.
         var strengthening = program.Items.Any(i => exercise(i.ExerciseId)?.Purpose == Purpose.Strengthen && i.Dose.Effort is >= 6);

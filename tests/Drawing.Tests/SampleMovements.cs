@@ -22,6 +22,9 @@ internal static class SampleMovements
         ["band side-step"] = BandSideStep(),
         ["front-thigh stretch with strap"] = FrontThighStretch(),
         ["seated knee straightening"] = SeatedKnee(),
+        ["slide down a wall"] = WallSlide(),
+        ["raise a weight to the side"] = WeightRaise(),
+        ["arm turns out, lying on the side"] = TurnOut(),
     }.ToImmutableDictionary();
 
     private static LimbAngles L(
@@ -79,7 +82,7 @@ internal static class SampleMovements
         SurfaceContact[] on = [On("trochanter", Limb.Other), On("shoulderOuter", Limb.Other), On("kneeOuter", Limb.Other)];
         PosedFrame At(double ha) => F(
             "x", Orientation.SideLyingOnOther,
-            L(hf: -5, ha: ha, sf: 55, sa: -25, sr: 40, ef: 75, fp: 150),
+            L(hf: -5, ha: ha, sf: 48, sa: -22, sr: 50, ef: 95, fp: 150),
             L(hf: 45, kf: 60, sf: 165, ef: 20, fp: 90),
             A(nb: -8), on);
         return M(ViewKind.Side, [Mat], At(0), At(30));
@@ -90,10 +93,10 @@ internal static class SampleMovements
         SurfaceContact[] on = [On("trochanter", Limb.Other), On("shoulderOuter", Limb.Other), On("kneeOuter", Limb.Other)];
         PosedFrame At(double ha, double hr) => F(
             "x", Orientation.SideLyingOnOther,
-            L(hf: 45, kf: 90, ha: ha, hr: hr, sf: 55, sa: -25, sr: 40, ef: 75, fp: 150),
+            L(hf: 45, kf: 90, ha: ha, hr: hr, sf: 48, sa: -22, sr: 50, ef: 95, fp: 150),
             L(hf: 45, kf: 90, sf: 165, ef: 20),
             A(nb: -8), on);
-        return M(ViewKind.Side, [Mat], At(0, 0), At(20, -30));
+        return M(ViewKind.Back, [Mat], At(0, 0), At(20, -30));
     }
 
     private static Movement Bridge()
@@ -158,10 +161,10 @@ internal static class SampleMovements
     {
         PosedFrame At(string point) => F(
             "x", Orientation.SideLyingOnWorking,
-            L(kf: 10, sf: 85, sr: 85, ef: 90, fp: 90),
-            L(hf: 60, kf: 70, hr: 0, sf: 45, sa: -30, sr: 30, ef: 40, fp: 120),
-            A(), [On(point, Limb.Working, SurfaceKind.Roller, 0.15), On("elbow", Limb.Working), On("foot", Limb.Other)]);
-        return M(ViewKind.Side, [Mat, new(PropKind.Roller, "thighOuter", Limb.Working, 0.15)], At("thighOuter"), At("kneeOuter"));
+            L(kf: 10, sa: 78, ef: 90, fp: 160),
+            L(hf: 65, ha: -8, hr: -50, kf: 80, ad: 0, sf: 35, sa: 5, sr: 35, ef: 80, fp: 120),
+            A(tb: -16, nb: 8), [On(point, Limb.Working, SurfaceKind.Roller, 0.15), On("elbow", Limb.Working)]);
+        return M(ViewKind.Back, [Mat, new(PropKind.Roller, "thighOuter", Limb.Working, 0.15)], At("thighOuter"), At("kneeOuter"));
     }
 
     private static Movement StandingLegRaise()
@@ -224,12 +227,38 @@ internal static class SampleMovements
 
     private static Movement SeatedKnee()
     {
-        var still = L(hf: 90, kf: 90, sf: 0, sa: 12, sr: 0, ef: 15, fp: 160);
+        var still = L(hf: 90, kf: 90, sf: -22, sa: 14, ef: 38, fp: 150, wf: -50);
         SurfaceContact[] on = [On("sitBone", Limb.Working, SurfaceKind.Seat, 0.47), On("sitBone", Limb.Other, SurfaceKind.Seat, 0.47), On("thighBack", Limb.Other, SurfaceKind.Seat, 0.47)];
         return M(
             ViewKind.Side,
             [new(PropKind.Chair, "sitBone", null, 0.47), new(PropKind.CuffWeight, "ankle", Limb.Working, 0)],
             F("start", Orientation.Upright, still, still, A(), on),
             F("end", Orientation.Upright, still with { KneeFlexion = 0, AnkleDorsiflexion = Rad(5) }, still, A(), on));
+    }
+
+    private static Movement WallSlide()
+    {
+        LimbAngles Leg(double bend) => L(hf: bend, kf: bend, sf: 10, sa: 14, sr: 20, ef: 20);
+        PosedFrame At(double bend) => F(
+            "x", Orientation.Upright, Leg(bend), Leg(bend), A(),
+            [On("upperBack", Limb.Working, SurfaceKind.Wall), On("upperBack", Limb.Other, SurfaceKind.Wall), On("foot", Limb.Working), On("foot", Limb.Other)]);
+        return M(ViewKind.Side, [new(PropKind.Wall, null, null, 0)], At(20), At(70));
+    }
+
+    private static Movement WeightRaise()
+    {
+        PosedFrame At(double sa) => F(
+            "x", Orientation.Upright, L(sa: sa, sf: 10, ef: 8, fp: 170), L(sa: 8, ef: 8), A(), [On("foot", Limb.Working), On("foot", Limb.Other)]);
+        return M(ViewKind.Front, [new(PropKind.HandWeight, null, Limb.Working, 0)], At(10), At(85));
+    }
+
+    private static Movement TurnOut()
+    {
+        SurfaceContact[] on = [On("trochanter", Limb.Other), On("shoulderOuter", Limb.Other), On("kneeOuter", Limb.Other)];
+        PosedFrame At(double sr) => F(
+            "x", Orientation.SideLyingOnOther, L(hf: 40, kf: 60, sr: sr, ef: 90, fp: 90, sa: 4), L(hf: 40, kf: 60, sf: 100, sr: 40, ef: 95), A(), on);
+        return M(
+            ViewKind.Side,
+            [Mat, new(PropKind.Pillow, "headSide", Limb.Other, 0.12), new(PropKind.HandWeight, null, Limb.Working, 0)], At(45), At(-45));
     }
 }

@@ -38,9 +38,11 @@ public static class Loading
             if (ForcesOn(model, points, movement, working, addedKg, state, placed, problems) is not { } forces)
                 return new MovementLoad([], [.. problems], false);
             JointMoments.Required(state, forces, moments);
-            Collect(model, state, placed.Pose, moments, capacity, fraction, peaks);
+            Collect(model, placed.Pose, moments, capacity, fraction, peaks);
         }
 
+        foreach (var peak in peaks.Values.Where(s => s.Capacity.BeyondCurve && s.Middle >= 0.2).OrderBy(s => s.Action).ThenBy(s => s.Side))
+            Note(problems, $"{peak.Action}, {peak.Side.ToString().ToLowerInvariant()}: the joint goes beyond the angles of the published strength curve; the curve's end value is used.");
         return new MovementLoad(
             [.. peaks.Values.Where(s => s.Middle >= 0.01).OrderByDescending(s => s.Middle).ThenBy(s => s.Action).ThenBy(s => s.Side)],
             [.. problems],
@@ -67,7 +69,7 @@ public static class Loading
         var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall).ToArray();
         var forward = state.Rotations[0] * Vec3.UnitX;
         var support = VerticalSupport.Solve(
-            [.. bearing.Select(c => c.Point)], (1 / mass) * weighted, mass * BodyModel.Gravity, forward);
+            [.. bearing.Select(c => c.Point)], RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]), (1 / mass) * weighted, mass * BodyModel.Gravity, forward);
         if (!support.Stands)
         {
             Note(problems, support.Reason!);
@@ -80,7 +82,7 @@ public static class Loading
     }
 
     private static void Collect(
-        BodyModel model, BodyState state, BodyPose pose, double[] moments, PatientCapacity capacity, double fraction,
+        BodyModel model, BodyPose pose, double[] moments, PatientCapacity capacity, double fraction,
         Dictionary<(JointAction, Side), LoadShare> peaks)
     {
         foreach (var action in Enum.GetValues<JointAction>())

@@ -30,6 +30,11 @@ public readonly record struct Mat3(
             t * x * z - s * y, t * y * z + s * x, t * z * z + c);
     }
 
+    /// <summary>The elements by rows. Written out: the text a record makes by itself would print the transpose, of which again the transpose, without end.</summary>
+    /// <returns>Such as "(1, 0, 0; 0, 1, 0; 0, 0, 1)".</returns>
+    public override string ToString() => FormattableString.Invariant(
+        $"({M11:R}, {M12:R}, {M13:R}; {M21:R}, {M22:R}, {M23:R}; {M31:R}, {M32:R}, {M33:R})");
+
     /// <summary>Matrix product.</summary>
     public static Mat3 operator *(in Mat3 a, in Mat3 b) => new(
         a.M11 * b.M11 + a.M12 * b.M21 + a.M13 * b.M31,

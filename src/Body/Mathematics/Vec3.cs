@@ -59,6 +59,10 @@ public readonly record struct Vec3(double X, double Y, double Z)
         return (1 / length) * this;
     }
 
+    /// <summary>The components. Written out: the text a record makes by itself would print the mirrored vector, of which again the mirrored one, without end.</summary>
+    /// <returns>Such as "(0.1, 0, -2)".</returns>
+    public override string ToString() => FormattableString.Invariant($"({X:R}, {Y:R}, {Z:R})");
+
     /// <summary>The point a fraction of the way to another.</summary>
     /// <param name="to">The other point.</param>
     /// <param name="fraction">0 gives this point, 1 the other.</param>

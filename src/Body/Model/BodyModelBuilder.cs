@@ -33,6 +33,8 @@ public static class BodyModelBuilder
         var assumptions = ImmutableArray.CreateBuilder<string>();
         if (physique.Sex is null)
             assumptions.Add("Sex not given: mean of the female and male tables.");
+        if (physique.AgeYears is null)
+            assumptions.Add("Age not given: strength of a young adult taken.");
         if (physique.StatureM is null)
             assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Stature not given: {table.StatureM:0.00} m taken."));
         if (physique.MassKg is null)

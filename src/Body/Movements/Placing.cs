@@ -24,6 +24,12 @@ public static class Placing
     /// <summary>Weight of staying near the author's orientation, metres per radian: small against real contacts.</summary>
     private const double OrientationPull = 0.002;
 
+    /// <summary>
+    /// The same against rolling over of a body on its side, whose contacts lie nearly in one row: without it a centimetre of
+    /// misfit would roll the body onto its front or back.
+    /// </summary>
+    private const double SideLyingRollPull = 0.05;
+
     /// <summary>Places a frame.</summary>
     /// <param name="model">The body.</param>
     /// <param name="points">The named surface points.</param>
@@ -41,7 +47,11 @@ public static class Placing
         var contacts = ContactsOf(model, points, frame, working, state);
         var level = contacts.Where(c => c.Contact.Surface != SurfaceKind.Wall).ToArray();
         if (level.Length > 0)
-            Settle(pose, level);
+        {
+            var onSide = frame.Orientation is Orientation.SideLyingOnWorking or Orientation.SideLyingOnOther;
+            Settle(pose, level, onSide ? SideLyingRollPull : OrientationPull);
+        }
+
         state.Update(pose);
         MoveAnchorToOrigin(pose, contacts, state);
         state.Update(pose);
@@ -73,7 +83,7 @@ public static class Placing
     }
 
     /// <summary>Gauss-Newton on height, pitch (about room z) and roll (about room x).</summary>
-    private static void Settle(BodyPose pose, PlacedContact[] contacts)
+    private static void Settle(BodyPose pose, PlacedContact[] contacts, double rollPull)
     {
         // Contact points relative to the pelvis origin, turned with the body in each step.
         var arms = contacts.Select(c => c.Point - pose.PelvisPosition).ToArray();
@@ -102,11 +112,12 @@ public static class Placing
                 b2 -= residual * dRoll;
             }
 
-            const double pull = OrientationPull * OrientationPull;
-            a11 += pull;
-            a22 += pull;
-            b1 -= pull * pitchTurned;
-            b2 -= pull * rollTurned;
+            const double pitch = OrientationPull * OrientationPull;
+            var roll = rollPull * rollPull;
+            a11 += pitch;
+            a22 += roll;
+            b1 -= pitch * pitchTurned;
+            b2 -= roll * rollTurned;
             var (dh, dp, dr) = Small.SolveSymmetric(a00, a01, a02, a11, a12, a22, b0, b1, b2);
             dp = Math.Clamp(dp, -0.3, 0.3);
             dr = Math.Clamp(dr, -0.3, 0.3);

@@ -9,9 +9,9 @@ namespace MomentArm.Body;
 public sealed record Support(bool Stands, ImmutableArray<double> Forces, string? Reason);
 
 /// <summary>
-/// Upward contact forces that balance the body's weight: the smallest sum of squares with no contact pulling.
-/// Frictionless and vertical only: sideways pushing between feet and walls belongs to the full contact problem.
-/// Where more than three points bear, the split is an assumption and is said to be one.
+/// Upward contact forces that balance the body's weight, nearest (in the sum of squares) to what each contact would carry of
+/// the parts that rest on it, with no contact pulling. Frictionless and vertical only: sideways pushing between feet and
+/// walls belongs to the full contact problem. Where more than three points bear, the split is an assumption and is said to be one.
 /// </summary>
 public static class VerticalSupport
 {
@@ -20,11 +20,13 @@ public static class VerticalSupport
 
     /// <summary>Finds the forces.</summary>
     /// <param name="points">Weight-bearing contact points in the room, metres.</param>
+    /// <param name="resting">What each point would carry of the parts that rest on it, newtons; empty for none in particular.</param>
     /// <param name="massCenter">Mass centre of body and added loads, metres.</param>
     /// <param name="weight">Total weight, newtons, above 0.</param>
     /// <param name="forward">The direction the person faces, for the words of a refusal.</param>
     /// <returns>Forces, or why it cannot stand.</returns>
-    public static Support Solve(ReadOnlySpan<Vec3> points, Vec3 massCenter, double weight, Vec3 forward)
+    public static Support Solve(
+        ReadOnlySpan<Vec3> points, ReadOnlySpan<double> resting, Vec3 massCenter, double weight, Vec3 forward)
     {
         if (points.Length == 0)
             return new Support(false, [], "Nothing bears the weight: name a contact that does.");
@@ -37,56 +39,86 @@ public static class VerticalSupport
         var middle = Mean(points);
         var target = miss.Length > 0 ? nearest : massCenter;
         target = target.Toward(middle, 1e-6);
-        return new Support(true, LeastSquares(points, target, weight), null);
+        return new Support(true, LeastSquares(points, resting, target, weight), null);
     }
 
     /// <summary>
-    /// f_i = max(0, l0 + l1 x_i + l2 z_i) with multipliers found by damped Newton: the optimum of sum f_i^2 under
-    /// balance of height and the two tipping moments.
+    /// f_i = max(0, p_i + l . a_i) with a_i = (1, x_i, z_i): the optimum of sum (f_i - p_i)^2 under balance of height and the
+    /// two tipping moments. The multipliers l minimize the convex piecewise quadratic phi(l) = sum max(0, p_i + l . a_i)^2 / 2 - l . b;
+    /// Newton's steps are cut by an exact search along each, without which they can jump to and fro for ever.
     /// </summary>
-    private static ImmutableArray<double> LeastSquares(ReadOnlySpan<Vec3> points, Vec3 target, double weight)
+    private static ImmutableArray<double> LeastSquares(
+        ReadOnlySpan<Vec3> points, ReadOnlySpan<double> resting, Vec3 target, double weight)
     {
         var middle = Mean(points);
-        var forces = new double[points.Length];
-        double l0 = weight / points.Length, l1 = 0, l2 = 0;
+        var arms = new Vec3[points.Length];
+        for (var i = 0; i < arms.Length; i++)
+            arms[i] = new Vec3(1, points[i].X - middle.X, points[i].Z - middle.Z);
+        var b = weight * new Vec3(1, target.X - middle.X, target.Z - middle.Z);
+        var p = resting.IsEmpty ? new double[points.Length] : resting.ToArray();
+        var l = new Vec3((weight - p.Sum()) / points.Length, 0, 0);
         for (var step = 0; step < 200; step++)
         {
+            var residual = b;
             double a00 = 0, a01 = 0, a02 = 0, a11 = 0, a12 = 0, a22 = 0;
-            var r0 = weight;
-            var r1 = weight * (target.X - middle.X);
-            var r2 = weight * (target.Z - middle.Z);
-            foreach (var p in points)
+            for (var i = 0; i < arms.Length; i++)
             {
-                var x = p.X - middle.X;
-                var z = p.Z - middle.Z;
-                var f = l0 + l1 * x + l2 * z;
+                var arm = arms[i];
+                var f = p[i] + l.Dot(arm);
                 if (f <= 0)
                     continue;
-                r0 -= f;
-                r1 -= f * x;
-                r2 -= f * z;
+                residual -= f * arm;
                 a00 += 1;
-                a01 += x;
-                a02 += z;
-                a11 += x * x;
-                a12 += x * z;
-                a22 += z * z;
+                a01 += arm.Y;
+                a02 += arm.Z;
+                a11 += arm.Y * arm.Y;
+                a12 += arm.Y * arm.Z;
+                a22 += arm.Z * arm.Z;
             }
 
-            if (Math.Abs(r0) + Math.Abs(r1) + Math.Abs(r2) < 1e-9 * weight)
+            if (Math.Abs(residual.X) + Math.Abs(residual.Y) + Math.Abs(residual.Z) < 1e-10 * weight)
                 break;
 
             // A touch of ridge keeps contacts in a row solvable.
             var ridge = 1e-9 * (1 + a00);
-            var (d0, d1, d2) = Small.SolveSymmetric(a00 + ridge, a01, a02, a11 + ridge, a12, a22 + ridge, r0, r1, r2);
-            l0 += d0;
-            l1 += d1;
-            l2 += d2;
+            var (d0, d1, d2) = Small.SolveSymmetric(
+                a00 + ridge, a01, a02, a11 + ridge, a12, a22 + ridge, residual.X, residual.Y, residual.Z);
+            var direction = new Vec3(d0, d1, d2);
+            l += LowestAlong(arms, p, l, direction, b) * direction;
         }
 
-        for (var i = 0; i < points.Length; i++)
-            forces[i] = Math.Max(0, l0 + l1 * (points[i].X - middle.X) + l2 * (points[i].Z - middle.Z));
-        return [.. forces];
+        return [.. arms.Select((arm, i) => Math.Max(0, p[i] + l.Dot(arm)))];
+    }
+
+    /// <summary>The step along a direction at which phi is lowest: where its rising, piecewise straight slope is zero.</summary>
+    private static double LowestAlong(Vec3[] arms, double[] p, Vec3 l, Vec3 direction, Vec3 b)
+    {
+        double SlopeAt(double t)
+        {
+            var slope = -direction.Dot(b);
+            for (var i = 0; i < arms.Length; i++)
+            {
+                var change = direction.Dot(arms[i]);
+                slope += Math.Max(0, p[i] + l.Dot(arms[i]) + t * change) * change;
+            }
+
+            return slope;
+        }
+
+        var high = 1.0;
+        while (SlopeAt(high) < 0 && high < 1e15)
+            high *= 2;
+        var low = high > 1 ? high / 2 : 0;
+        for (var i = 0; i < 60; i++)
+        {
+            var middle = (low + high) / 2;
+            if (SlopeAt(middle) < 0)
+                low = middle;
+            else
+                high = middle;
+        }
+
+        return high;
     }
 
     private static Vec3 Mean(ReadOnlySpan<Vec3> points)
@@ -148,10 +180,17 @@ public static class VerticalSupport
 
     private static string Falls(Vec3 miss, Vec3 forward)
     {
-        var ahead = miss.X * forward.X + miss.Z * forward.Z;
-        var aside = Math.Sqrt(Math.Max(0, miss.Length * miss.Length - ahead * ahead));
-        var direction = Math.Abs(ahead) >= aside ? (ahead > 0 ? "forward" : "backward") : "sideways";
+        // Only the level part of the facing direction counts; a lying person faces up or down and has none.
+        var level = new Vec3(forward.X, 0, forward.Z);
+        var verb = "Tips over";
+        if (level.Length > 0.2)
+        {
+            var ahead = miss.Dot(level.Normalized());
+            var aside = Math.Sqrt(Math.Max(0, miss.Length * miss.Length - ahead * ahead));
+            verb = "Falls " + (Math.Abs(ahead) >= aside ? (ahead > 0 ? "forward" : "backward") : "sideways");
+        }
+
         return FormattableString.Invariant(
-            $"Falls {direction}: the mass center is {miss.Length * 100:0} cm outside the contacts. It needs a hand, another contact, or a change of pose.");
+            $"{verb}: the mass center is {miss.Length * 100:0} cm outside the contacts. It needs a hand, another contact, or a change of pose.");
     }
 }

@@ -6,16 +6,16 @@ namespace MomentArm.Drawing;
 /// <summary>Sleeve, arm and hand of one side.</summary>
 internal static class ArmParts
 {
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone skin, Tone sleeve, bool grips)
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve, bool grips)
     {
         var s = side == Side.Right ? "right" : "left";
-        yield return new BodyPart(s + "Hand", new Layer(skin, Hand(f, side, grips)));
-        yield return new BodyPart(s + "Forearm", Layer.Along(skin, Forearm(f, side)));
-        yield return new BodyPart(s + "UpperArm", Layer.Along(skin, Arm(f, side)));
+        yield return new BodyPart(s + "Hand", new Layer(hand, Hand(f, side, grips)));
+        yield return new BodyPart(s + "Forearm", Layer.Along(arm, Forearm(f, side)));
+        yield return new BodyPart(s + "UpperArm", Layer.Along(arm, Arm(f, side)));
         yield return new BodyPart(s + "Sleeve", Layer.Along(sleeve, Sleeve(f, side)));
     }
 
-    internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, Tone skin, Tone sleeve)
+    internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve)
     {
         var s = side == Side.Right ? "right" : "left";
         Ball[] elbow =
@@ -34,19 +34,34 @@ internal static class ArmParts
         ];
         Ball[] shoulder =
         [
-            f.Ball(UpperArm, side, 0, -0.002, 0, 0.048),
-            f.Ball(Torso, side, -0.002, 0.365, 0.11, 0.05),
+            f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
+            f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
         ];
-        yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(skin, elbow) with { Gap = false });
-        yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(skin, wrist) with { Gap = false });
+        if (arm == sleeve)
+        {
+            Ball[] middle =
+            [
+                f.Ball(UpperArm, side, 0.002, -0.09, 0.0015, 0.051),
+                f.Ball(UpperArm, side, 0.003, -0.15, 0.0008, 0.0458),
+                f.Ball(UpperArm, side, 0.004, -0.21, 0, 0.0398),
+            ];
+            yield return new Patch(s + "UpperArm", s + "Sleeve", true, Layer.Along(arm, middle) with { Gap = false });
+        }
+
+        yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(arm, elbow) with { Gap = false });
+
+        // A long sleeve of the accent keeps its seams at wrist and shoulder.
+        if (hand != arm)
+            yield break;
+        yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(hand, wrist) with { Gap = false });
         yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [shoulder], false));
     }
 
     private static Ball[] Sleeve(PlacedFigure f, Side side) =>
     [
-        f.Ball(UpperArm, side, 0, 0, 0, 0.057),
-        f.Ball(UpperArm, side, 0.002, -0.06, 0.002, 0.054),
-        f.Ball(UpperArm, side, 0.002, -0.14, 0.002, 0.0495),
+        f.Ball(UpperArm, side, 0, -0.004, 0, 0.0535),
+        f.Ball(UpperArm, side, 0.002, -0.06, 0.001, 0.0525),
+        f.Ball(UpperArm, side, 0.002, -0.145, 0.001, 0.049),
     ];
 
     private static Ball[] Arm(PlacedFigure f, Side side) =>

@@ -26,12 +26,14 @@ internal static class FigureParts
                 ? farLeg ? Tone.FarWorking : Tone.Working
                 : farLeg ? Tone.FarOther : Tone.Other;
             var shorts = farLeg ? Tone.FarShorts : Tone.Shorts;
-            var sleeve = works && accent == AccentOn.Arm ? Tone.Working : farArm ? Tone.FarShirt : Tone.Shirt;
-            var skin = farArm ? Tone.FarSkin : Tone.Skin;
+            var hand = farArm ? Tone.FarSkin : Tone.Skin;
+            var (arm, sleeve) = works && accent == AccentOn.Arm
+                ? farArm ? (Tone.FarWorking, Tone.FarWorking) : (Tone.Working, Tone.Working)
+                : (hand, farArm ? Tone.FarShirt : Tone.Shirt);
             parts.AddRange(LegParts.Of(figure, side, leg, shorts));
-            parts.AddRange(ArmParts.Of(figure, side, skin, sleeve, gripping.Contains(side)));
+            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, gripping.Contains(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
-            patches.AddRange(ArmParts.Patches(figure, side, skin, sleeve));
+            patches.AddRange(ArmParts.Patches(figure, side, hand, arm, sleeve));
         }
 
         parts.AddRange(TrunkParts.Of(figure, camera.Toward, hair));

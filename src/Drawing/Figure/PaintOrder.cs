@@ -64,7 +64,8 @@ internal static class PaintOrder
             }
         }
 
-        return weight > 0 ? sum / weight + lean : null;
+        // Rounded, so that a tie stays a tie on both sides.
+        return weight > 0 ? Math.Round(sum / weight + lean, 7) : null;
     }
 
     /// <summary>Lean for the first of two neighbors to be over the second, meters.</summary>
@@ -84,6 +85,7 @@ internal static class PaintOrder
             ("Shorts", "pelvis") => 0.03,
             ("Sleeve", "shirt") => 0.035,
             ("UpperArm", "Forearm") when sameSide => 0.01,
+            ("Forearm", "Hand") when sameSide => 0.01,
             ("Thigh", "pelvis") => 0.02,
             ("head", "shirt") => 0.02,
             ("Hand", "strap" or "HandWeight") => 0.06,
@@ -110,7 +112,7 @@ internal static class PaintOrder
             }
         }
 
-        var depth = discs.Select(part => part.Average(d => d.Depth)).ToArray();
+        var depth = discs.Select(part => Math.Round(part.Average(d => d.Depth), 7)).ToArray();
         var order = new List<int>(n);
         while (order.Count < n)
         {

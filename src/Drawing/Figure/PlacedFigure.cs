@@ -22,11 +22,28 @@ internal sealed class PlacedFigure
         Girth = Math.Clamp(Math.Sqrt(bodyMass / 22.5), 0.94, 1.18);
     }
 
+    /// <summary>Moves the body along the floor.</summary>
+    /// <param name="by">Meters; its height is ignored.</param>
+    /// <returns>This figure.</returns>
+    internal PlacedFigure Slide(Vec3 by)
+    {
+        var pose = Placed.Pose.Copy();
+        var level = new Vec3(by.X, 0, by.Z);
+        pose.PelvisPosition += level;
+        Placed = Placed with
+        {
+            Pose = pose,
+            Contacts = [.. Placed.Contacts.Select(contact => contact with { Point = contact.Point + level })],
+        };
+        state.Update(pose);
+        return this;
+    }
+
     internal BodyModel Model { get; }
 
     internal Side Working { get; }
 
-    internal PlacedBody Placed { get; }
+    internal PlacedBody Placed { get; private set; }
 
     private double Girth { get; }
 
@@ -48,9 +65,9 @@ internal sealed class PlacedFigure
         return new Ball(At(kind, side, x, y, z), radius * scale * girth);
     }
 
-    /// <summary>Two balls at both sides of the midline.</summary>
+    /// <summary>Two balls at both sides of the midline, that of the treated side first.</summary>
     internal Ball[] Pair(SegmentKind kind, double x, double y, double z, double radius) =>
-        [Ball(kind, Side.Right, x, y, z, radius), Ball(kind, Side.Left, x, y, z, radius)];
+        [Ball(kind, Working, x, y, z, radius), Ball(kind, Working.Other(), x, y, z, radius)];
 
     /// <summary>A named surface point (or the middle of a group) in the room.</summary>
     internal Vec3 Surface(string name, Limb? limb)

@@ -41,8 +41,9 @@ internal static class TrunkParts
 
     private static BodyPart Head(PlacedFigure f, Vec3 toward, HairStyle style)
     {
-        Ball H(double x, double y, double z, double r) => f.Ball(SegmentKind.Head, Side.Right, x, y, z, r);
-        Vec3 Axis(double x, double y, double z) => f.At(SegmentKind.Head, Side.Right, x, y, z) - f.At(SegmentKind.Head, Side.Right, 0, 0, 0);
+        // Sideways is toward the treated side, so that left and right are drawn in the same order.
+        Ball H(double x, double y, double z, double r) => f.Ball(SegmentKind.Head, f.Working, x, y, z, r);
+        Vec3 Axis(double x, double y, double z) => f.At(SegmentKind.Head, f.Working, x, y, z) - f.At(SegmentKind.Head, f.Working, 0, 0, 0);
 
         Ball[] hair = [H(-0.016, 0.158, 0, 0.083), H(0.022, 0.172, 0, 0.0775), H(-0.04, 0.105, 0, 0.056)];
         Ball[] brow = [H(0.048, 0.142, 0.018, 0.052), H(0.048, 0.142, -0.018, 0.052)];
@@ -61,6 +62,8 @@ internal static class TrunkParts
             layers.AddRange([skinEdge, outline]);
         else
             layers.AddRange([skinEdge with { Tone = Tone.Hair }, outline, face]);
+        if (looks > 0.35)
+            layers.Add(new Layer(Tone.FarSkin, [[H(0.108, 0.112, 0, 0.006), H(0.11, 0.099, 0, 0.0095)]], false));
         foreach (var z in (double[])[1, -1])
         {
             var sideways = Axis(0, 0, z).Dot(toward) / Axis(0, 0, z).Length;

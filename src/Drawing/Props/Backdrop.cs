@@ -97,7 +97,7 @@ internal sealed class Backdrop
         if (touching.Length == 0)
             return (least, most);
         if (figures.SelectMany(f => f.Placed.Contacts).Any(c => c.Contact.Surface == SurfaceKind.Seat))
-            touching = [.. touching, touching.MinBy(p => p.X) - new Vec3(0.12, 0, 0)];
+            touching = [.. touching, touching.MinBy(p => p.X) - new Vec3(0.2, 0, 0)];
         return (
             new Vec3(touching.Min(p => p.X), 0, touching.Min(p => p.Z)),
             new Vec3(touching.Max(p => p.X), 0, touching.Max(p => p.Z)));

@@ -7,8 +7,6 @@ namespace MomentArm.Drawing;
 /// <param name="Most">Opposite corner.</param>
 internal readonly record struct Box(Vec3 Least, Vec3 Most)
 {
-    private const double CornerM = 0.006;
-
     internal Vec3 Middle => Least.Toward(Most, 0.5);
 
     /// <summary>The faces seen, the shaded ones first.</summary>
@@ -28,7 +26,7 @@ internal readonly record struct Box(Vec3 Least, Vec3 Most)
 
     private static SceneShape Face(string name, Camera camera, Tone tone, Vec3[] corners)
     {
-        Disc[] discs = [.. corners.Select(corner => camera.See(new Ball(corner, CornerM)))];
+        Disc[] discs = [.. corners.Select(corner => camera.See(new Ball(corner, 0)))];
         return new SceneShape
         {
             Name = name,

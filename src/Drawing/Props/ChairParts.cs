@@ -47,7 +47,8 @@ internal static class ChairParts
         }
 
         return boxes
-            .OrderBy(box => camera.Toward.Dot(box.Middle))
+            .OrderBy(box => Math.Round(camera.Toward.Dot(box.Middle), 6))
+            .ThenBy(box => camera.Project(box.Middle).X)
             .SelectMany(box => box.Faces("chair", camera, Tone.PropTop, Tone.Prop, Tone.PropShade));
     }
 }

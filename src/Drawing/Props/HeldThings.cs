@@ -25,7 +25,7 @@ internal static class HeldThings
     {
         PropKind.Strap => Strap(f, prop),
         PropKind.LoopBand => LoopBand(f, prop),
-        PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.034)],
+        PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.02, 0.032)],
         PropKind.HandWeight => HandWeight(f, prop),
         PropKind.Mat or PropKind.Chair or PropKind.Step or PropKind.Wall or PropKind.Roller or PropKind.Pillow => [],
     });
@@ -61,25 +61,26 @@ internal static class HeldThings
     private static IEnumerable<BodyPart> LoopBand(PlacedFigure f, Prop prop)
     {
         var at = prop.At ?? "kneeOuter";
-        yield return Cuff(f, Side.Right, at, Tone.Band, 0.021);
-        yield return Cuff(f, Side.Left, at, Tone.Band, 0.021);
+        yield return Cuff(f, f.Working, at, Tone.Band, 0.021);
+        yield return Cuff(f, f.Working.Other(), at, Tone.Band, 0.021);
         var (kind, y, radius) = Round(f, at);
         Ball[] between = [f.Ball(kind, Side.Right, 0, y, 0, 0.0195), f.Ball(kind, Side.Left, 0, y, 0, 0.0195)];
         Ball[] front = [f.Ball(kind, Side.Right, radius * 0.8, y, 0, 0.0195), f.Ball(kind, Side.Left, radius * 0.8, y, 0, 0.0195)];
         yield return new BodyPart("band", new Layer(Tone.Band, [[.. between, .. front]])) { Role = ShapeRole.Held };
     }
 
-    private static BodyPart Cuff(PlacedFigure f, Side side, string at, Tone tone, double half)
+    private static BodyPart Cuff(PlacedFigure f, Side side, string at, Tone tone, double half, double spread = 0)
     {
         var (kind, y, radius) = Round(f, at);
         var reach = radius + 0.006 - half;
-        Ball[] ring =
+        Ball[] Ring(double height) =>
         [
-            f.Ball(kind, side, reach, y, 0, half),
-            f.Ball(kind, side, -reach, y, 0, half),
-            f.Ball(kind, side, 0, y, reach, half),
-            f.Ball(kind, side, 0, y, -reach, half),
+            f.Ball(kind, side, reach, height, 0, half),
+            f.Ball(kind, side, -reach, height, 0, half),
+            f.Ball(kind, side, 0, height, reach, half),
+            f.Ball(kind, side, 0, height, -reach, half),
         ];
+        Ball[] ring = spread > 0 ? [.. Ring(y + spread), .. Ring(y - spread)] : Ring(y);
         return new BodyPart((side == Side.Right ? "right" : "left") + "Cuff", new Layer(tone, [ring])) { Role = ShapeRole.Held };
     }
 
@@ -94,7 +95,7 @@ internal static class HeldThings
 
     private static IEnumerable<BodyPart> HandWeight(PlacedFigure f, Prop prop)
     {
-        Side[] sides = prop.Limb is { } limb ? [limb.On(f.Working)] : [Side.Right, Side.Left];
+        Side[] sides = prop.Limb is { } limb ? [limb.On(f.Working)] : [f.Working, f.Working.Other()];
         foreach (var side in sides)
         {
             Ball H(double z, double r) => f.Ball(SegmentKind.Hand, side, 0.022, -0.07, z, r);

@@ -14,6 +14,12 @@ public readonly record struct PicturePoint(double X, double Y);
 /// <param name="To">Angle at which it ends.</param>
 public readonly record struct Arc(PicturePoint Center, double Radius, double From, double To)
 {
+    /// <summary>
+    /// Whether this is a corner (radius 0) that the outline only bends toward: control point of a quadratic curve between the
+    /// middles of the edges to its neighbors, or their ends where the neighbor is not soft.
+    /// </summary>
+    public bool Soft { get; init; }
+
     /// <summary>The point of the circle at an angle.</summary>
     /// <param name="angle">Radians.</param>
     /// <returns>The point.</returns>
@@ -70,7 +76,8 @@ public sealed record SceneShape
             Loops =
             [
                 .. Loops.Select(loop => loop
-                    .Select(a => new Arc(Flip(a.Center), a.Radius, Math.PI - a.From, Math.PI - a.To)).ToImmutableArray()),
+                    .Select(a => new Arc(Flip(a.Center), a.Radius, Math.PI - a.From, Math.PI - a.To) { Soft = a.Soft })
+                    .ToImmutableArray()),
             ],
             Line = [.. Line.Select(Flip)],
         };

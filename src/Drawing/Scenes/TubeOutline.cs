@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace MomentArm.Drawing;
 
 /// <summary>
-/// The outline of a limb along circles: one loop of common tangents, rounded where the limb bulges. A limb seen end on,
+/// The outline of a limb along circles: one loop of common tangents, rounded where they meet. A limb seen end on,
 /// or bent sharply, falls back to the hulls of each two neighbors.
 /// </summary>
 internal static class TubeOutline
@@ -48,13 +48,13 @@ internal static class TubeOutline
     private static Arc Cap(in Disc disc, double from, double turn) =>
         new(new PicturePoint(disc.X, disc.Y), disc.R, from, from + turn);
 
-    // Where the outline bends inward there is no arc, only the point between both tangents.
+    // The crossing of the tangents before and after the circle; the outline is rounded off toward it, in or out.
     private static Arc Side(in Disc disc, double from, double to)
     {
-        var turn = Wrapped(to - from);
-        return turn > 0
-            ? Cap(disc, from, turn)
-            : Cap(disc, from + turn / 2, 0);
+        var half = Wrapped(to - from) / 2;
+        var (sin, cos) = Math.SinCos(from + half);
+        var reach = disc.R / Math.Cos(half);
+        return new Arc(new PicturePoint(disc.X + reach * cos, disc.Y + reach * sin), 0, from, from) { Soft = true };
     }
 
     private static double Wrapped(double angle) => angle - 2 * Math.PI * Math.Round(angle / (2 * Math.PI));

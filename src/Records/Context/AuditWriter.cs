@@ -69,6 +69,7 @@ internal static class AuditWriter
         DangerAnswerRow => "danger answer",
         DangerDecision => "danger decision",
         MeasurementRow => "measurement",
+        ObservationRow => "observation",
         FindingDecision => "finding decision",
         ProgramVersion => "program version",
         TeachBack => "teach-back",

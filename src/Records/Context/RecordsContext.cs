@@ -28,6 +28,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
 
     public DbSet<MeasurementRow> Measurements => Set<MeasurementRow>();
 
+    public DbSet<ObservationRow> Observations => Set<ObservationRow>();
+
     public DbSet<FindingDecision> FindingDecisions => Set<FindingDecision>();
 
     public DbSet<ProgramVersion> ProgramVersions => Set<ProgramVersion>();
@@ -99,6 +101,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
         Scope<DangerAnswerRow>(builder);
         Scope<DangerDecision>(builder);
         Scope<MeasurementRow>(builder);
+        Scope<ObservationRow>(builder);
         Scope<FindingDecision>(builder);
         Scope<ProgramVersion>(builder);
         Scope<TeachBack>(builder);

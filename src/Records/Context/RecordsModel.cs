@@ -61,6 +61,7 @@ internal static class RecordsModel
         PartOfVisit<DangerDecision>(builder, nameof(DangerDecision.SignId));
         Refers<DangerDecision, Clinician>(builder, nameof(DangerDecision.ById));
         PartOfVisit<MeasurementRow>(builder, nameof(MeasurementRow.Cell));
+        PartOfVisit<ObservationRow>(builder, nameof(ObservationRow.Cell));
         PartOfVisit<FindingDecision>(builder, nameof(FindingDecision.FindingId));
     }
 

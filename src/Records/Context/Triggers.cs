@@ -6,7 +6,7 @@ namespace MomentArm.Records;
 /// </summary>
 internal static class Triggers
 {
-    private static readonly string[] VisitParts = ["DangerAnswers", "DangerDecisions", "Measurements", "FindingDecisions"];
+    private static readonly string[] VisitParts = ["DangerAnswers", "DangerDecisions", "Measurements", "Observations", "FindingDecisions"];
 
     /// <summary>The statements that create all of them.</summary>
     internal static IEnumerable<string> Create()

@@ -6,12 +6,16 @@ public sealed record VisitRecord(
     Episode Episode,
     Patient Patient,
     IReadOnlyList<MeasurementRow> Measurements,
+    IReadOnlyList<ObservationRow> Observations,
     IReadOnlyList<DangerAnswerRow> DangerAnswers,
     IReadOnlyList<DangerDecision> DangerDecisions,
     IReadOnlyList<FindingDecision> FindingDecisions);
 
 /// <summary>A measurement with the visit it was taken in.</summary>
 public sealed record DatedMeasurement(Guid VisitId, DateOnly Day, int VisitNumber, MeasurementRow Row);
+
+/// <summary>An observation with the visit it was made in.</summary>
+public sealed record DatedObservation(Guid VisitId, DateOnly Day, int VisitNumber, ObservationRow Row);
 
 /// <summary>The free text of a visit: what the patient says, what is seen, what it means, what comes next.</summary>
 public sealed record VisitNote(string? Subjective = null, string? Objective = null, string? Assessment = null, string? Plan = null)

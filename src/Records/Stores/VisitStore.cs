@@ -55,6 +55,7 @@ public sealed partial class VisitStore(RecordsWork work)
                     head.Episode,
                     head.Patient,
                     await PartsAsync(db.Measurements, visitId, cancellationToken),
+                    await PartsAsync(db.Observations, visitId, cancellationToken),
                     await PartsAsync(db.DangerAnswers, visitId, cancellationToken),
                     await PartsAsync(db.DangerDecisions, visitId, cancellationToken),
                     await PartsAsync(db.FindingDecisions, visitId, cancellationToken));

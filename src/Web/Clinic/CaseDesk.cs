@@ -20,11 +20,17 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
     public ContentLibrary Content => content;
 
     /// <summary>Today in a clinic's time zone.</summary>
-    public DateOnly Today(Records.Clinic clinic)
+    public DateOnly Today(Records.Clinic clinic) => DateOnly.FromDateTime(Now(clinic));
+
+    /// <summary>Day and time in a clinic's time zone.</summary>
+    public DateTime Now(Records.Clinic clinic) => At(clinic, clock.GetUtcNow());
+
+    /// <summary>An instant in a clinic's time zone.</summary>
+    public static DateTime At(Records.Clinic clinic, DateTimeOffset instant)
     {
         ArgumentNullException.ThrowIfNull(clinic);
         var zone = TimeZoneInfo.TryFindSystemTimeZoneById(clinic.TimeZone, out var found) ? found : TimeZoneInfo.Utc;
-        return DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(clock.GetUtcNow(), zone).DateTime);
+        return TimeZoneInfo.ConvertTime(instant, zone).DateTime;
     }
 
     /// <summary>A patient's case.</summary>
@@ -49,11 +55,13 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
         var shownRow = visitId is { } wanted ? visits.FirstOrDefault(v => v.Id == wanted) : visits.LastOrDefault();
         var shown = shownRow is null ? null : await stores.Visits.GetAsync(who, shownRow.Id);
         var measured = await stores.Visits.MeasurementsOfEpisodeAsync(who, episode.Id);
+        var seen = await stores.Visits.ObservationsOfEpisodeAsync(who, episode.Id);
         var facts = new CaseFacts(
             patient.PhysiqueOn(shownRow?.Day ?? Today(clinic)),
             episode.AffectedSide,
             [.. visits.Where(v => shownRow is null || v.Number <= shownRow.Number).Select(v => new CaseVisit(
-                v.Number, v.Day, [.. measured.Where(m => m.VisitId == v.Id).Select(m => m.Row.ToMeasurement())], []))],
+                v.Number, v.Day, [.. measured.Where(m => m.VisitId == v.Id).Select(m => m.Row.ToMeasurement())],
+                [.. seen.Where(o => o.VisitId == v.Id).Select(o => o.Row.ToObservation())]))],
             episode.Irritability);
         return new PatientCase
         {
@@ -61,6 +69,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
             Episode = episode,
             Visits = visits,
             Shown = shown,
+            Facts = facts,
             Reading = CaseReading.Of(content.Basis, facts),
             Gate = GateOf(shown),
             Current = await stores.Programs.CurrentAsync(who, episode.Id),

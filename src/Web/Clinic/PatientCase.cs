@@ -21,6 +21,9 @@ public sealed record PatientCase
     /// <summary>The visit shown, with its parts; null when there is none yet.</summary>
     public required VisitRecord? Shown { get; init; }
 
+    /// <summary>What the reading was computed from.</summary>
+    public required CaseFacts Facts { get; init; }
+
     /// <summary>What the measurements up to the shown visit say.</summary>
     public required CaseReading Reading { get; init; }
 

@@ -1,4 +1,4 @@
-namespace MomentArm.Body.Tests;
+namespace MomentArm.Body.Tests.Model;
 
 /// <summary>
 /// Positions and knee slides of the published generic model at its own size.

@@ -1,4 +1,4 @@
-using System;
+﻿using System;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -293,6 +293,7 @@ namespace MomentArm.Records.Migrations
                     Goal = table.Column<string>(type: "TEXT", nullable: true),
                     Irritability = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
                     ClosedOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    ClosedReason = table.Column<string>(type: "TEXT", nullable: true),
                     RowVersion = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
@@ -583,6 +584,33 @@ namespace MomentArm.Records.Migrations
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "Observations",
+                columns: table => new
+                {
+                    ClinicId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    VisitId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Cell = table.Column<string>(type: "TEXT", nullable: false),
+                    MeasureId = table.Column<string>(type: "TEXT", nullable: false),
+                    Side = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    Grade = table.Column<string>(type: "TEXT", nullable: true),
+                    AsTyped = table.Column<string>(type: "TEXT", nullable: false),
+                    AtUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    RowVersion = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Observations", x => new { x.ClinicId, x.Id });
+                    table.ForeignKey(
+                        name: "FK_Observations_Visits_ClinicId_VisitId",
+                        columns: x => new { x.ClinicId, x.VisitId },
+                        principalTable: "Visits",
+                        principalColumns: new[] { "ClinicId", "Id" },
+                        onDelete: ReferentialAction.Restrict);
+                });
+
             migrationBuilder.CreateIndex(
                 name: "IX_AuditEntries_ClinicId_PatientId_Sequence",
                 table: "AuditEntries",
@@ -662,6 +690,12 @@ namespace MomentArm.Records.Migrations
                 name: "IX_MorningLogs_ClinicId_EpisodeId_Day",
                 table: "MorningLogs",
                 columns: new[] { "ClinicId", "EpisodeId", "Day" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Observations_ClinicId_VisitId_Cell",
+                table: "Observations",
+                columns: new[] { "ClinicId", "VisitId", "Cell" },
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_PatientLinks_ClinicId_EpisodeId",
@@ -766,6 +800,9 @@ namespace MomentArm.Records.Migrations
 
             migrationBuilder.DropTable(
                 name: "MorningLogs");
+
+            migrationBuilder.DropTable(
+                name: "Observations");
 
             migrationBuilder.DropTable(
                 name: "PatientLinks");

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using MomentArm.Body;
+using MomentArm.Exam;
+using MomentArm.Prescribing;
+using MomentArm.Records;
+using MomentArm.Web.Clinic;
+
+namespace MomentArm.Web.Pages.Exam;
+
+/// <summary>
+/// One visit's exam as one person types it: the cells, what they mean together, and what waits to be saved. What it shows of the
+/// record is what was read; a save tells when someone else was faster.
+/// </summary>
+public sealed partial class ExamSheet : IDisposable
+{
+    private readonly CaseDesk desk;
+    private readonly Acting who;
+    private readonly CaseFacts facts;
+    private readonly Dictionary<CellKey, SheetCell> cells = [];
+    private readonly List<CellKey> named = [];
+    private readonly SemaphoreSlim oneAtATime = new(1, 1);
+
+    private ExamSheet(CaseDesk desk, Acting who, PatientCase patientCase)
+    {
+        (this.desk, this.who, facts) = (desk, who, patientCase.Facts);
+        Record = patientCase.Shown!;
+        Reading = patientCase.Reading;
+        foreach (var measure in Measures)
+        {
+            Side?[] sides = measure.Sided ? [Side.Left, Side.Right] : [null];
+            foreach (var side in sides)
+                Add(new CellKey(measure.Id, side), measure);
+        }
+    }
+
+    /// <summary>The visit as it was read.</summary>
+    public VisitRecord Record { get; }
+
+    /// <summary>The measures.</summary>
+    public ImmutableArray<Measure> Measures => desk.Content.Exam.Measures;
+
+    /// <summary>What the exam says as it now stands.</summary>
+    public CaseReading Reading { get; private set; }
+
+    /// <summary>The rows in working order.</summary>
+    public IReadOnlyList<ExamRow> Rows => ExamOrder.Rows(Measures, named);
+
+    /// <summary>Whether anything typed waits to be saved.</summary>
+    public int OpenCells => cells.Values.Count(cell => cell.IsOpen);
+
+    /// <summary>Reads a visit's exam with what was typed and never saved.</summary>
+    public static async Task<ExamSheet?> LoadAsync(CaseDesk desk, Acting who, Guid patientId, Guid visitId)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        var patientCase = await desk.LoadAsync(who, patientId, visitId);
+        if (patientCase?.Shown is not { } record)
+            return null;
+        var sheet = new ExamSheet(desk, who, patientCase);
+        foreach (var row in record.Measurements)
+            sheet.CellFor(CellKey.Of(row.ToMeasurement()))?.Settle(row, null);
+        foreach (var row in record.Observations)
+        {
+            if (sheet.CellFor(CellKey.Of(row.ToObservation())) is { } cell)
+                cell.Settle(cell.Measured, row);
+        }
+
+        await sheet.RestoreAsync();
+        return sheet;
+    }
+
+    public void Dispose() => oneAtATime.Dispose();
+
+    /// <summary>A cell that is there.</summary>
+    public SheetCell Cell(CellKey key) => cells[key];
+
+    /// <summary>What a measure says; null before it was measured.</summary>
+    public Interpretation? Says(Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return Reading.Interpretations.FirstOrDefault(i => i.Measure.Id == measure.Id);
+    }
+
+    private SheetCell Add(CellKey key, Measure measure)
+    {
+        if (key.Activity is not null)
+            named.Add(key);
+        return cells[key] = new SheetCell(key, measure);
+    }
+
+    /// <summary>The cell of a key, made when it names a new activity; null when the measure is not in the content any more.</summary>
+    private SheetCell? CellFor(CellKey key)
+    {
+        if (cells.TryGetValue(key, out var cell))
+            return cell;
+        return Measures.FirstOrDefault(m => m.Id == key.MeasureId) is { } measure && measure.Sided == key.Side is not null
+            ? Add(key, measure)
+            : null;
+    }
+
+    private void Forget(SheetCell cell)
+    {
+        if (cell is not { Key.Activity: not null, Measured: null, Observed: null })
+            return;
+        cells.Remove(cell.Key);
+        named.Remove(cell.Key);
+    }
+
+    private void ReadAgain()
+    {
+        var visit = Record.Visit;
+        var today = new CaseVisit(
+            visit.Number,
+            visit.Day,
+            [.. cells.Values.Where(c => c.Measured is not null).Select(c => c.Measured!.ToMeasurement())],
+            [.. cells.Values.Where(c => c.Observed is not null).Select(c => c.Observed!.ToObservation())]);
+        var visits = facts.Visits.Where(v => v.Order != visit.Number).Append(today);
+        Reading = CaseReading.Of(desk.Content.Basis, facts with { Visits = [.. visits] });
+    }
+}

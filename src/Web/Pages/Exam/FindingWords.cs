@@ -1,0 +1,60 @@
+using System.Text;
+using MomentArm.Exam;
+
+namespace MomentArm.Web.Pages.Exam;
+
+/// <summary>What a finding asks of the program, in words.</summary>
+public static class FindingWords
+{
+    /// <summary>How the finding stands against error.</summary>
+    public static (string Words, Tone Tone) Verdict(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return finding.BeyondError switch
+        {
+            true => ("beyond error", Tone.Watch),
+            false => ("within error", Tone.Good),
+            null => ("no published error", Tone.Neutral),
+        };
+    }
+
+    /// <summary>What it feeds.</summary>
+    public static string Feeds(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        if (finding.Impairment is not { } lack)
+            return "Feeds nothing: a difference within error is not acted on.";
+        var side = lack.Side is { } one ? $" on the {Say.Side(one)}" : "";
+        var what = lack.Kind switch
+        {
+            ImpairmentKind.Weak => $"strength of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.Short => $"length of {Words(lack.Group?.ToString())}{side}",
+            ImpairmentKind.Stiff => $"range of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.PainUnderLoad => $"the load ceiling of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.Activity => "the choice of functional exercises and the goal",
+        };
+        return $"Feeds {what}; size of the lack {Say.Percent(lack.Deficit)}.";
+    }
+
+    /// <summary>What a grade of irritability means.</summary>
+    public static string Means(Irritability grade) => grade switch
+    {
+        Irritability.Low => "pain 0 to 3, none at rest, settles in under 2 hours",
+        Irritability.Moderate => "pain 4 to 6, rest pain comes and goes, settles in 2 to 24 hours",
+        Irritability.High => "pain 7 to 10, constant rest pain, or a flare of over 24 hours",
+    };
+
+    /// <summary>"HipAbduction" as "hip abduction".</summary>
+    private static string Words(string? name)
+    {
+        var words = new StringBuilder();
+        foreach (var letter in name ?? "the tested muscles")
+        {
+            if (char.IsUpper(letter) && words.Length > 0)
+                words.Append(' ');
+            words.Append(char.ToLowerInvariant(letter));
+        }
+
+        return words.ToString();
+    }
+}

@@ -1,0 +1,115 @@
+// @ts-check
+// Keys of the exam: Enter goes to the next cell at once, before the server has answered, so that typing never waits.
+// What a cell means and whether it is saved is the server's work; this file only moves the focus.
+
+/** @typedef {{ from: HTMLInputElement, to: HTMLElement, value: string }} Move */
+
+/** @type {Move | null} */
+let lastMove = null;
+let valueAtFocus = "";
+
+/** @param {Element} root @returns {HTMLInputElement[]} */
+const cellsOf = root => [...root.querySelectorAll("input[data-cell]")].map(cell => /** @type {HTMLInputElement} */ (cell));
+
+/** @param {HTMLElement} to */
+function goTo(to) {
+  to.focus();
+  if (to instanceof HTMLInputElement && to.type === "text") to.select();
+}
+
+/** @param {Element} root @param {HTMLInputElement} from @param {number} by */
+function step(root, from, by) {
+  const cells = cellsOf(root);
+  const to = cells[cells.indexOf(from) + by] ?? (by > 0 ? document.getElementById("exam-done") : null);
+  if (!to) return;
+  goTo(to);
+  lastMove = { from, to, value: to instanceof HTMLInputElement ? to.value : "" };
+}
+
+/** @param {HTMLInputElement} from @param {number} by */
+function changeRow(from, by) {
+  const row = from.closest("tr");
+  const rows = [...(from.closest("table")?.querySelectorAll("tr") ?? [])].filter(one => one.querySelector("input[data-cell]"));
+  const to = row && rows[rows.indexOf(row) + by];
+  const cells = to ? cellsOf(to) : [];
+  const cell = cells.find(one => one.dataset.column === from.dataset.column) ?? cells[0];
+  if (cell) goTo(cell);
+}
+
+/** @param {Element} root @param {HTMLInputElement} cell @param {boolean} back */
+function enter(root, cell, back) {
+  const changed = cell.value !== valueAtFocus;
+  if (!changed && cell.dataset.state === "asking") document.getElementById(`keep-${cell.id}`)?.click();
+  else if (!changed && cell.dataset.state === "typing") cell.dispatchEvent(new Event("change", { bubbles: true }));
+  if (cell.dataset.adds !== undefined && changed && cell.value.trim() && !back) {
+    cell.dispatchEvent(new Event("change", { bubbles: true }));
+    valueAtFocus = "";
+    return;
+  }
+  step(root, cell, back ? -1 : 1);
+}
+
+/** @param {HTMLInputElement} cell */
+function restore(cell) {
+  cell.value = cell.dataset.saved ?? "";
+  cell.dispatchEvent(new Event("input", { bubbles: true }));
+  cell.dispatchEvent(new Event("change", { bubbles: true }));
+  valueAtFocus = cell.value;
+  cell.select();
+}
+
+/** Keys inside the exam grid. @param {HTMLElement} root */
+export function startGrid(root) {
+  root.addEventListener("focusin", event => {
+    if (event.target instanceof HTMLInputElement) valueAtFocus = event.target.value;
+  });
+  root.addEventListener("keydown", event => {
+    const cell = event.target;
+    if (!(cell instanceof HTMLInputElement) || event.isComposing || event.ctrlKey || event.altKey || event.metaKey) return;
+    if (cell.id === "type-as-you-measure") return;
+    if (cell.dataset.cell === undefined) return;
+    if (event.key === "Enter") enter(root, cell, event.shiftKey);
+    else if (event.key === "ArrowDown") changeRow(cell, 1);
+    else if (event.key === "ArrowUp") changeRow(cell, -1);
+    else if (event.key === "Escape") restore(cell);
+    else return;
+    event.preventDefault();
+  });
+}
+
+/** Goes back to a cell that could not be saved, unless something has been typed since. @param {string} id */
+export function moveBack(id) {
+  const move = lastMove;
+  if (!move || move.from.id !== id || document.activeElement !== move.to) return;
+  if (move.to instanceof HTMLInputElement && move.to.value !== move.value) return;
+  move.from.focus();
+}
+
+/** Keys inside the danger questions: y and n answer and go on. @param {HTMLElement} root */
+export function startQuestions(root) {
+  root.addEventListener("keydown", event => {
+    const question = event.target instanceof Element ? event.target.closest("fieldset[data-sign]") : null;
+    if (!question || event.ctrlKey || event.altKey || event.metaKey) return;
+    if (event.target instanceof HTMLTextAreaElement) return;
+    const key = event.key.toLowerCase();
+    if (key !== "y" && key !== "n") return;
+    event.preventDefault();
+    const answer = /** @type {HTMLInputElement | null} */ (question.querySelector(`input[value="${key === "y" ? "Yes" : "No"}"]`));
+    if (!answer || answer.disabled) return;
+    answer.focus();
+    answer.click();
+    const all = [...root.querySelectorAll("fieldset[data-sign]")];
+    const next = all[all.indexOf(question) + 1];
+    const radio = next?.querySelector("input:checked") ?? next?.querySelector("input[type=radio]");
+    const to = /** @type {HTMLElement | null} */ (radio ?? document.getElementById("type-as-you-measure"));
+    to?.focus();
+  });
+}
+
+/** Begins where the work begins, unless the person is somewhere already. @param {string} selector */
+export function begin(selector) {
+  const at = document.activeElement;
+  if (at && at !== document.body && at.tagName !== "H1") return;
+  const first = /** @type {HTMLElement | null} */ (document.querySelector(selector));
+  first?.focus({ preventScroll: true });
+}

@@ -1,0 +1,132 @@
+using System.Globalization;
+using MomentArm.Body;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Content.Tests;
+
+public sealed class ContentLibraryTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void All_shipped_content_loads_without_a_fault()
+    {
+        var (library, faults) = ContentLibrary.TryRead(Shipped.Folder);
+
+        Assert.True(faults.Count == 0, string.Join(Environment.NewLine, faults));
+        Assert.Equal(
+            [
+                "band-side-step", "bridge", "clam", "hamstring-strap-stretch", "hip-flexor-half-kneeling", "lateral-step-down",
+                "outer-thigh-roll", "quadriceps-strap-stretch", "seated-knee-extension", "side-lying-leg-raise",
+                "single-leg-bridge", "sit-to-stand",
+            ],
+            library!.Exercises.Select(e => e.Id).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Release_stretch_strengthening_and_daily_tasks_are_covered_on_the_floor_and_standing()
+    {
+        var exercises = Shipped.Library.Exercises;
+
+        Assert.Equal(Enum.GetValues<Purpose>(), exercises.Select(e => e.Purpose).Distinct().Order());
+        Assert.Equal(Enum.GetValues<BodyPosition>(), exercises.Select(e => e.Position).Distinct().Order());
+    }
+
+    [Theory]
+    [InlineData("hip-abductors", "clam", "side-lying-leg-raise", "band-side-step")]
+    [InlineData("hip-extensors", "bridge", "single-leg-bridge")]
+    [InlineData("knee-extensors", "seated-knee-extension", "sit-to-stand", "lateral-step-down")]
+    public void A_ladder_goes_from_easy_to_hard_without_a_missing_rung(string ladder, params string[] ids)
+    {
+        var rungs = Shipped.Library.Exercises.Where(e => e.Ladder == ladder).ToArray();
+
+        Assert.Equal(ids, rungs.Select(e => e.Id));
+        Assert.Equal(Enumerable.Range(1, ids.Length), rungs.Select(e => e.Rung));
+    }
+
+    [Fact]
+    public void Every_exercise_has_cautions_two_or_three_faults_with_cues_and_a_place_in_the_picture()
+    {
+        foreach (var exercise in Shipped.Library.Exercises)
+        {
+            Assert.NotEmpty(exercise.Cautions);
+            Assert.InRange(exercise.Faults.Length, 2, 3);
+            Assert.All(exercise.Faults, f => Assert.False(string.IsNullOrWhiteSpace(f.Cue)));
+            Assert.Equal("start", exercise.Movement.Frames[0].Name);
+            Assert.Equal("end", exercise.Movement.Frames[^1].Name);
+        }
+    }
+
+    [Fact]
+    public void What_an_exercise_needs_is_in_its_picture()
+    {
+        var shown = new Dictionary<Equipment, PropKind>
+        {
+            [Equipment.Mat] = PropKind.Mat,
+            [Equipment.Chair] = PropKind.Chair,
+            [Equipment.Step] = PropKind.Step,
+            [Equipment.Wall] = PropKind.Wall,
+            [Equipment.Roller] = PropKind.Roller,
+            [Equipment.Strap] = PropKind.Strap,
+            [Equipment.LoopBand] = PropKind.LoopBand,
+            [Equipment.CuffWeight] = PropKind.CuffWeight,
+        };
+        foreach (var exercise in Shipped.Library.Exercises)
+        {
+            Assert.All(exercise.Equipment, e => Assert.Contains(shown[e], exercise.Movement.Props.Select(p => p.Kind)));
+            Assert.All(
+                exercise.Movement.Props.Where(p => p.Kind != PropKind.Pillow),
+                p => Assert.Contains(exercise.Equipment, e => shown[e] == p.Kind));
+        }
+    }
+
+    [Fact]
+    public void Words_are_plain_and_name_the_persons_own_side()
+    {
+        foreach (var exercise in Shipped.Library.Exercises)
+        {
+            var words = Shipped.Library.Words("en", exercise.Id);
+            string[] texts = [words.Title, .. words.SetUp, .. words.Steps, words.Feel, .. words.Watch, words.Easier, words.Harder];
+            var text = string.Join(" ", texts.Select(t => t.TrimEnd('.') + "."));
+            var grade = ReadingGrade.Of(text);
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{exercise.Id}: reading grade {grade:0.0}, longest sentence {ReadingGrade.LongestSentence(text)} words"));
+
+            Assert.True(grade <= 6, exercise.Id);
+            Assert.InRange(words.Watch.Length, 2, 3);
+            if (!exercise.Movement.Bilateral)
+                Assert.Contains("{side}", text, StringComparison.Ordinal);
+            foreach (var side in new[] { Side.Left, Side.Right })
+            {
+                var filled = Shipped.Library.PatientWords.Sides.Fill(text, side);
+                Assert.DoesNotContain('{', filled);
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("pelvis")]
+    [InlineData("abduct")]
+    [InlineData("adduct")]
+    [InlineData("flexion")]
+    [InlineData("extension")]
+    [InlineData("gluteal")]
+    [InlineData("quadriceps")]
+    [InlineData("supine")]
+    [InlineData("prone")]
+    public void Patients_read_no_trade_words(string tradeWord)
+    {
+        foreach (var path in Directory.EnumerateFiles(Path.Combine(Shipped.Folder, "words", "en", "exercises"), "*.json"))
+            Assert.DoesNotContain(tradeWord, File.ReadAllText(path), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void Sources_are_sorted_and_say_how_far_they_were_confirmed()
+    {
+        var lines = File.ReadAllLines(Path.Combine(Shipped.Folder, "sources.json"));
+        var keys = lines.Where(l => l.StartsWith("  \"", StringComparison.Ordinal)).Select(l => l.Trim().Split('"')[1]).ToArray();
+
+        Assert.Equal(keys.Order(StringComparer.Ordinal), keys);
+        Assert.Equal(keys.Length, Shipped.Library.Sources.Count);
+        Assert.All(Shipped.Library.Sources.Values, s => Assert.False(string.IsNullOrWhiteSpace(s.Confirmation)));
+    }
+}
