@@ -1,4 +1,5 @@
 using CsCheck;
+using MomentArm.Exam;
 
 namespace MomentArm.Web.Parts;
 

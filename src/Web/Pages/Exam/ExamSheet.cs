@@ -18,6 +18,7 @@ public sealed partial class ExamSheet : IDisposable
     private readonly CaseFacts facts;
     private readonly Dictionary<CellKey, SheetCell> cells = [];
     private readonly List<CellKey> named = [];
+    private readonly HashSet<CellKey> drafted = [];
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
 
     private ExamSheet(CaseDesk desk, Acting who, PatientCase patientCase)
