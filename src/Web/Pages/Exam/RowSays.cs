@@ -25,9 +25,6 @@ public static class RowSays
         return [.. said.Statements.Where(s => s.Topic == StatementTopic.Value), .. Judged(said)];
     }
 
-    /// <summary>For the panel beside: all of them.</summary>
-    public static ImmutableArray<Statement> All(Interpretation? said) => said?.Statements ?? [];
-
     private static IEnumerable<Statement> Judged(Interpretation said) => said.Statements.Where(s => s.Topic switch
     {
         StatementTopic.Pain or StatementTopic.OtherSide or StatementTopic.SinceLast => true,
@@ -48,6 +45,7 @@ public static class RowSays
             var perKg = r.TorquePerKg is { } value ? $" ({Say.Number(value, 2)} N m/kg)" : "";
             return $"{Say.Side(r.Measurement.Side)} {Say.Torque(r.TorqueNm!.Value)}{perKg}";
         }).ToArray();
-        return parts.Length == 0 ? null : string.Join(", ", parts) + ".";
+        var text = string.Join(", ", parts);
+        return text.Length == 0 ? null : char.ToUpperInvariant(text[0]) + text[1..] + ".";
     }
 }
