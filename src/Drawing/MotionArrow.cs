@@ -71,8 +71,8 @@ internal static class MotionArrow
             yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.07, -0.03, 0.26), 1);
         else
             yield return (f => f.At(SegmentKind.Pelvis, f.Working, -0.255, -0.03, 0), 1);
-        yield return (f => f.At(SegmentKind.Foot, f.Working.Other(), 0.06, 0.03, 0), 0.95);
-        yield return (f => f.At(SegmentKind.Hand, f.Working, 0, -0.06, 0), 0.5);
+        yield return (f => f.At(SegmentKind.Foot, f.Working.Other(), 0.06, 0.03, 0), 0.6);
+        yield return (f => f.At(SegmentKind.Hand, f.Working, 0, -0.06, 0), 0.15);
     }
 
     // Begins clear of the ghost and ends short of the part, which stays readable.

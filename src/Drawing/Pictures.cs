@@ -6,7 +6,7 @@ namespace MomentArm.Drawing;
 /// <summary>Draws movements: one pose, start and end in one picture, or frames to be played.</summary>
 public static class Pictures
 {
-    private const int PathSteps = 12;
+    private const int PathSteps = 8;
 
     /// <summary>One moment of a movement.</summary>
     /// <param name="model">The body.</param>
@@ -21,7 +21,7 @@ public static class Pictures
     {
         var studio = new Studio(model, points, movement, working, options);
         var figure = studio.Figure(fraction);
-        return studio.Finish([.. studio.Backdrop([figure, studio.Figure(0)]), .. studio.Body(figure)]);
+        return studio.Finish([.. studio.Backdrop([studio.Figure(0), figure]), .. studio.Body(figure)]);
     }
 
     /// <summary>The end pose, with the start pose as a ghost behind it and an arrow along the real path.</summary>

@@ -21,7 +21,8 @@ public enum CapacityBasis
 /// <param name="Middle">Best estimate, N m.</param>
 /// <param name="High">Upper end, N m.</param>
 /// <param name="Basis">On what it rests.</param>
-public readonly record struct Capacity(double Low, double Middle, double High, CapacityBasis Basis);
+/// <param name="BeyondCurve">Whether the joint angle lies beyond the published curve, whose end value then counts.</param>
+public readonly record struct Capacity(double Low, double Middle, double High, CapacityBasis Basis, bool BeyondCurve);
 
 /// <summary>A strength test made into a torque of muscle: pad force times lever arm, with the limb's weight taken off or added.</summary>
 /// <param name="Action">The action tested.</param>

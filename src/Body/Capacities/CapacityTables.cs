@@ -4,11 +4,13 @@ namespace MomentArm.Body;
 
 /// <summary>Published strength of joint actions.</summary>
 /// <param name="Curves">Torque by angle, sex and age.</param>
+/// <param name="Angles">Angles over which each action's curve is used, radians, clinical sign; beyond them its end value counts.</param>
 /// <param name="Constants">Torques known at one position only.</param>
 /// <param name="UntestedSpread">Standard deviation between people as a fraction of the mean (coefficient of variation).</param>
 /// <param name="TestedRelativeError">Standard error of a tested torque as a fraction.</param>
 public sealed record CapacityTables(
     ImmutableArray<CapacityCurve> Curves,
+    ImmutableDictionary<JointAction, (double Least, double Most)> Angles,
     ImmutableArray<CapacityConstant> Constants,
     double UntestedSpread,
     double TestedRelativeError);

@@ -55,6 +55,7 @@ public sealed class PatientCapacity
     {
         if (Published(action, clinicalAngle) is not { } published)
             return null;
+        var beyond = Held(action, clinicalAngle) != clinicalAngle;
         if (tested.TryGetValue((action, side), out var test))
         {
             // The test's own error; mass and stature cancel, since the test was taken on this very body.
@@ -62,7 +63,7 @@ public sealed class PatientCapacity
             var middle = test.Factor * published;
             return new Capacity(
                 middle * (1 - half), middle, middle * (1 + half),
-                test.PainLimited ? CapacityBasis.TestedPainLimited : CapacityBasis.Tested);
+                test.PainLimited ? CapacityBasis.TestedPainLimited : CapacityBasis.Tested, beyond);
         }
 
         var factors = tested.Where(t => t.Key.Item2 == side).Select(t => t.Value.Factor).ToArray();
@@ -73,11 +74,11 @@ public sealed class PatientCapacity
             // Half of the spread between people is taken to be common to all of one person's muscles (our choice).
             var spread = EightyPercent * Math.Sqrt(0.5 * Square(tables.UntestedSpread) + Square(tables.TestedRelativeError));
             var middle = factors.Average() * published;
-            return new Capacity(middle * (1 - spread), middle, middle * (1 + spread), CapacityBasis.ScaledFromTested);
+            return new Capacity(middle * (1 - spread), middle, middle * (1 + spread), CapacityBasis.ScaledFromTested, beyond);
         }
 
         var wide = Math.Min(0.9, EightyPercent * Math.Sqrt(Square(tables.UntestedSpread) + Square(missingSpread)));
-        return new Capacity(published * (1 - wide), published, published * (1 + wide), CapacityBasis.PublishedOnly);
+        return new Capacity(published * (1 - wide), published, published * (1 + wide), CapacityBasis.PublishedOnly, beyond);
     }
 
     /// <summary>The published torque for this person's sex, age, mass and stature, N m; null when nothing is published.</summary>
@@ -90,13 +91,17 @@ public sealed class PatientCapacity
         var sum = 0.0;
         foreach (var s in sexes)
         {
-            if (Fraction(action, s, clinicalAngle) is not { } fraction)
+            if (Fraction(action, s, Held(action, clinicalAngle)) is not { } fraction)
                 return null;
             sum += fraction;
         }
 
         return sum / sexes.Length * weightTimesStature;
     }
+
+    /// <summary>The angle, held inside the angles over which the action's curve is used.</summary>
+    private double Held(JointAction action, double angle) =>
+        tables.Angles.TryGetValue(action, out var range) ? Math.Clamp(angle, range.Least, range.Most) : angle;
 
     private static double Square(double x) => x * x;
 

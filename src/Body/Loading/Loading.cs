@@ -38,7 +38,7 @@ public static class Loading
             if (ForcesOn(model, points, movement, working, addedKg, state, placed, problems) is not { } forces)
                 return new MovementLoad([], [.. problems], false);
             JointMoments.Required(state, forces, moments);
-            Collect(model, state, placed.Pose, moments, capacity, fraction, peaks);
+            Collect(model, placed.Pose, moments, capacity, fraction, peaks);
         }
 
         return new MovementLoad(
@@ -67,7 +67,7 @@ public static class Loading
         var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall).ToArray();
         var forward = state.Rotations[0] * Vec3.UnitX;
         var support = VerticalSupport.Solve(
-            [.. bearing.Select(c => c.Point)], (1 / mass) * weighted, mass * BodyModel.Gravity, forward);
+            [.. bearing.Select(c => c.Point)], RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]), (1 / mass) * weighted, mass * BodyModel.Gravity, forward);
         if (!support.Stands)
         {
             Note(problems, support.Reason!);
@@ -80,7 +80,7 @@ public static class Loading
     }
 
     private static void Collect(
-        BodyModel model, BodyState state, BodyPose pose, double[] moments, PatientCapacity capacity, double fraction,
+        BodyModel model, BodyPose pose, double[] moments, PatientCapacity capacity, double fraction,
         Dictionary<(JointAction, Side), LoadShare> peaks)
     {
         foreach (var action in Enum.GetValues<JointAction>())

@@ -9,9 +9,9 @@ namespace MomentArm.Body;
 public sealed record Support(bool Stands, ImmutableArray<double> Forces, string? Reason);
 
 /// <summary>
-/// Upward contact forces that balance the body's weight: the smallest sum of squares with no contact pulling.
-/// Frictionless and vertical only: sideways pushing between feet and walls belongs to the full contact problem.
-/// Where more than three points bear, the split is an assumption and is said to be one.
+/// Upward contact forces that balance the body's weight, nearest (in the sum of squares) to what each contact would carry of
+/// the parts that rest on it, with no contact pulling. Frictionless and vertical only: sideways pushing between feet and
+/// walls belongs to the full contact problem. Where more than three points bear, the split is an assumption and is said to be one.
 /// </summary>
 public static class VerticalSupport
 {
@@ -20,11 +20,13 @@ public static class VerticalSupport
 
     /// <summary>Finds the forces.</summary>
     /// <param name="points">Weight-bearing contact points in the room, metres.</param>
+    /// <param name="resting">What each point would carry of the parts that rest on it, newtons; empty for none in particular.</param>
     /// <param name="massCenter">Mass centre of body and added loads, metres.</param>
     /// <param name="weight">Total weight, newtons, above 0.</param>
     /// <param name="forward">The direction the person faces, for the words of a refusal.</param>
     /// <returns>Forces, or why it cannot stand.</returns>
-    public static Support Solve(ReadOnlySpan<Vec3> points, Vec3 massCenter, double weight, Vec3 forward)
+    public static Support Solve(
+        ReadOnlySpan<Vec3> points, ReadOnlySpan<double> resting, Vec3 massCenter, double weight, Vec3 forward)
     {
         if (points.Length == 0)
             return new Support(false, [], "Nothing bears the weight: name a contact that does.");
@@ -37,29 +39,32 @@ public static class VerticalSupport
         var middle = Mean(points);
         var target = miss.Length > 0 ? nearest : massCenter;
         target = target.Toward(middle, 1e-6);
-        return new Support(true, LeastSquares(points, target, weight), null);
+        return new Support(true, LeastSquares(points, resting, target, weight), null);
     }
 
     /// <summary>
-    /// f_i = max(0, l . a_i) with a_i = (1, x_i, z_i): the optimum of sum f_i^2 under balance of height and the two tipping
-    /// moments. The multipliers l minimize the convex piecewise quadratic phi(l) = sum max(0, l . a_i)^2 / 2 - l . b;
+    /// f_i = max(0, p_i + l . a_i) with a_i = (1, x_i, z_i): the optimum of sum (f_i - p_i)^2 under balance of height and the
+    /// two tipping moments. The multipliers l minimize the convex piecewise quadratic phi(l) = sum max(0, p_i + l . a_i)^2 / 2 - l . b;
     /// Newton's steps are cut by an exact search along each, without which they can jump to and fro for ever.
     /// </summary>
-    private static ImmutableArray<double> LeastSquares(ReadOnlySpan<Vec3> points, Vec3 target, double weight)
+    private static ImmutableArray<double> LeastSquares(
+        ReadOnlySpan<Vec3> points, ReadOnlySpan<double> resting, Vec3 target, double weight)
     {
         var middle = Mean(points);
         var arms = new Vec3[points.Length];
         for (var i = 0; i < arms.Length; i++)
             arms[i] = new Vec3(1, points[i].X - middle.X, points[i].Z - middle.Z);
         var b = weight * new Vec3(1, target.X - middle.X, target.Z - middle.Z);
-        var l = new Vec3(weight / points.Length, 0, 0);
+        var p = resting.IsEmpty ? new double[points.Length] : resting.ToArray();
+        var l = new Vec3((weight - p.Sum()) / points.Length, 0, 0);
         for (var step = 0; step < 200; step++)
         {
             var residual = b;
             double a00 = 0, a01 = 0, a02 = 0, a11 = 0, a12 = 0, a22 = 0;
-            foreach (var arm in arms)
+            for (var i = 0; i < arms.Length; i++)
             {
-                var f = l.Dot(arm);
+                var arm = arms[i];
+                var f = p[i] + l.Dot(arm);
                 if (f <= 0)
                     continue;
                 residual -= f * arm;
@@ -79,22 +84,22 @@ public static class VerticalSupport
             var (d0, d1, d2) = Small.SolveSymmetric(
                 a00 + ridge, a01, a02, a11 + ridge, a12, a22 + ridge, residual.X, residual.Y, residual.Z);
             var direction = new Vec3(d0, d1, d2);
-            l += LowestAlong(arms, l, direction, b) * direction;
+            l += LowestAlong(arms, p, l, direction, b) * direction;
         }
 
-        return [.. arms.Select(arm => Math.Max(0, l.Dot(arm)))];
+        return [.. arms.Select((arm, i) => Math.Max(0, p[i] + l.Dot(arm)))];
     }
 
     /// <summary>The step along a direction at which phi is lowest: where its rising, piecewise straight slope is zero.</summary>
-    private static double LowestAlong(Vec3[] arms, Vec3 l, Vec3 direction, Vec3 b)
+    private static double LowestAlong(Vec3[] arms, double[] p, Vec3 l, Vec3 direction, Vec3 b)
     {
         double SlopeAt(double t)
         {
             var slope = -direction.Dot(b);
-            foreach (var arm in arms)
+            for (var i = 0; i < arms.Length; i++)
             {
-                var change = direction.Dot(arm);
-                slope += Math.Max(0, l.Dot(arm) + t * change) * change;
+                var change = direction.Dot(arms[i]);
+                slope += Math.Max(0, p[i] + l.Dot(arms[i]) + t * change) * change;
             }
 
             return slope;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using MomentArm.Body;
 
@@ -8,6 +9,7 @@ public sealed record CapacityFile(
     [property: JsonPropertyName("$schema")] string Schema,
     string Note,
     string CurveSource,
+    IReadOnlyDictionary<JointAction, double[]> AnglesDeg,
     IReadOnlyList<CapacityCurveFile> Curves,
     IReadOnlyList<CapacityConstantFile> Constants,
     CapacitySpreadFile Spread)
@@ -22,6 +24,12 @@ public sealed record CapacityFile(
                 faults.Add("body/capacity.json", null, $"curves[{i}]", "c1, c2 and ageYears must be above 0.", "Correct the row.");
         }
 
+        foreach (var (action, range) in AnglesDeg)
+        {
+            if (range is not [var least, var most] || !(least < most))
+                faults.Add("body/capacity.json", null, $"anglesDeg.{action}", "Two rising numbers are needed.", "Give [least, most] in degrees.");
+        }
+
         for (var i = 0; i < Constants.Count; i++)
         {
             if (Constants[i] is not { PercentOfWeightTimesStature: > 0, StandardDeviation: > 0 })
@@ -34,6 +42,8 @@ public sealed record CapacityFile(
             ? null
             : new CapacityTables(
                 [.. Curves.Select(c => new CapacityCurve(c.Action, c.Sex, c.AgeYears, c.C1, c.C2, c.C3))],
+                AnglesDeg.ToImmutableDictionary(
+                    a => a.Key, a => (Angle.FromDegrees(a.Value[0]).Radians, Angle.FromDegrees(a.Value[1]).Radians)),
                 [.. Constants.Select(c => new CapacityConstant(
                     c.Action, c.Sex, c.PercentOfWeightTimesStature / 100, c.StandardDeviation / 100))],
                 Spread.Untested,

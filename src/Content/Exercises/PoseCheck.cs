@@ -28,7 +28,7 @@ internal static class PoseCheck
                 state.Update(placed.Pose);
                 var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall);
                 var support = VerticalSupport.Solve(
-                    [.. bearing.Select(c => c.Point)], state.MassCenter(), model.MassKg * BodyModel.Gravity,
+                    [.. bearing.Select(c => c.Point)], [], state.MassCenter(), model.MassKg * BodyModel.Gravity,
                     state.Rotations[0] * Vec3.UnitX);
                 if (!support.Stands)
                     faults.Add($"exercises/{exercise.Id}.json", null, $"poses.{frame.Name}", support.Reason!, "Change the pose or its contacts.");

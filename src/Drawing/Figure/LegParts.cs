@@ -56,10 +56,10 @@ internal static class LegParts
     // Along both parts' own outlines, so that the silhouette has no nick.
     private static Ball[] Knee(PlacedFigure f, Side side) =>
     [
-        f.Ball(SegmentKind.Thigh, side, 0.0034, -0.325, 0, 0.0566),
-        f.Ball(SegmentKind.Thigh, side, 0.0022, -0.39, 0, 0.0518),
-        f.Ball(SegmentKind.Shank, side, 0.004, -0.01, 0, 0.0504),
-        f.Ball(SegmentKind.Shank, side, 0.0, -0.064, 0, 0.0476),
+        f.Ball(SegmentKind.Thigh, side, 0.0034, -0.325, 0, 0.0561),
+        f.Ball(SegmentKind.Thigh, side, 0.0022, -0.39, 0, 0.0513),
+        f.Ball(SegmentKind.Shank, side, 0.004, -0.01, 0, 0.05),
+        f.Ball(SegmentKind.Shank, side, 0.0, -0.064, 0, 0.0471),
     ];
 
     private static Ball[] Shank(PlacedFigure f, Side side) =>

@@ -440,6 +440,9 @@ namespace MomentArm.Records.Migrations
                     b.Property<DateOnly?>("ClosedOn")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("ClosedReason")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Goal")
                         .HasColumnType("TEXT");
 

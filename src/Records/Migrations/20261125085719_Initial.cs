@@ -293,6 +293,7 @@ namespace MomentArm.Records.Migrations
                     Goal = table.Column<string>(type: "TEXT", nullable: true),
                     Irritability = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
                     ClosedOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    ClosedReason = table.Column<string>(type: "TEXT", nullable: true),
                     RowVersion = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>

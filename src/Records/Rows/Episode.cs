@@ -29,5 +29,9 @@ public sealed class Episode : IAuditedRow, IVersionedRow
 
     public DateOnly? ClosedOn { get; set; }
 
+    /// <summary>Why it ended, in a few words.</summary>
+    [NameOnly]
+    public string? ClosedReason { get; set; }
+
     public Guid RowVersion { get; set; }
 }

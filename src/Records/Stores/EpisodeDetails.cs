@@ -20,6 +20,14 @@ public sealed record EpisodeDetails(
         ? "Give the episode a short title, for example \"left hip, outer side\"."
         : null;
 
+    /// <summary>Whether a row says what writing these details would make it say.</summary>
+    internal bool IsWrittenIn(Episode row)
+    {
+        var written = new Episode { Title = Title };
+        WriteTo(written);
+        return Of(written) == Of(row);
+    }
+
     internal void WriteTo(Episode row)
     {
         row.Title = Title.Trim();

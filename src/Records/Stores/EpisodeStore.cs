@@ -20,6 +20,15 @@ public sealed class EpisodeStore(RecordsWork work)
     /// <summary>Begins an episode of a patient.</summary>
     public Task<SaveOutcome<Episode>> AddAsync(
         Acting who, Guid patientId, EpisodeDetails details, CancellationToken cancellationToken = default) =>
+        AddAsync(who, null, patientId, details, cancellationToken);
+
+    /// <summary>Begins an episode under an id the form was given when it was shown: the same form sent twice is one episode.</summary>
+    public Task<SaveOutcome<Episode>> AddOnceAsync(
+        Acting who, Guid formId, Guid patientId, EpisodeDetails details, CancellationToken cancellationToken = default) =>
+        AddAsync(who, formId, patientId, details, cancellationToken);
+
+    private Task<SaveOutcome<Episode>> AddAsync(
+        Acting who, Guid? formId, Guid patientId, EpisodeDetails details, CancellationToken cancellationToken) =>
         work.WriteAsync(
             who,
             async db =>
@@ -29,7 +38,11 @@ public sealed class EpisodeStore(RecordsWork work)
                 if (!await db.Patients.AnyAsync(p => p.Id == patientId, cancellationToken))
                     return Outcome.Refused<Episode>(PatientStore.NotHere);
                 db.About(patientId);
-                var row = new Episode { ClinicId = who.ClinicId, Id = db.NewId(), PatientId = patientId, Title = details.Title };
+                if (await db.Episodes.FirstOrDefaultAsync(e => e.Id == formId, cancellationToken) is { } there)
+                    return details.IsWrittenIn(there) && there.PatientId == patientId
+                        ? Outcome.Saved(there)
+                        : Outcome.Refused<Episode>(AddedAlready);
+                var row = new Episode { ClinicId = who.ClinicId, Id = formId ?? db.NewId(), PatientId = patientId, Title = details.Title };
                 details.WriteTo(row);
                 db.Episodes.Add(row);
                 return Outcome.Saved(row);
@@ -60,14 +73,24 @@ public sealed class EpisodeStore(RecordsWork work)
             details);
 
     /// <summary>Closes an episode on a day: discharge.</summary>
+    /// <param name="who">Who acts.</param>
+    /// <param name="episodeId">The episode.</param>
+    /// <param name="day">Last day of the episode.</param>
+    /// <param name="expectedVersion">Row version of the episode that was read.</param>
+    /// <param name="reason">Why it ends, in a few words.</param>
+    /// <param name="cancellationToken">Cancels before the commit.</param>
     public Task<SaveOutcome<Episode>> CloseAsync(
-        Acting who, Guid episodeId, DateOnly day, Guid expectedVersion, CancellationToken cancellationToken = default) =>
-        SetClosedAsync(who, episodeId, day, expectedVersion, "closed", cancellationToken);
+        Acting who, Guid episodeId, DateOnly day, Guid expectedVersion, string? reason = null,
+        CancellationToken cancellationToken = default) =>
+        SetClosedAsync(who, episodeId, (day, reason), expectedVersion, "closed", cancellationToken);
 
     /// <summary>Opens a closed episode again.</summary>
     public Task<SaveOutcome<Episode>> ReopenAsync(
         Acting who, Guid episodeId, Guid expectedVersion, CancellationToken cancellationToken = default) =>
         SetClosedAsync(who, episodeId, null, expectedVersion, "opened again", cancellationToken);
+
+    internal const string AddedAlready =
+        "This form has begun its episode already, with other values. Open that episode to change them; nothing was added twice.";
 
     internal const string NotHere = "This clinic has no such episode.";
 
@@ -81,7 +104,8 @@ public sealed class EpisodeStore(RecordsWork work)
     }
 
     private Task<SaveOutcome<Episode>> SetClosedAsync(
-        Acting who, Guid episodeId, DateOnly? day, Guid expectedVersion, string action, CancellationToken cancellationToken) =>
+        Acting who, Guid episodeId, (DateOnly Day, string? Reason)? end, Guid expectedVersion, string action,
+        CancellationToken cancellationToken) =>
         work.WriteAsync(
             who,
             async db =>
@@ -89,12 +113,12 @@ public sealed class EpisodeStore(RecordsWork work)
                 var row = await FindAsync(db, episodeId, cancellationToken);
                 if (row is null)
                     return Outcome.Refused<Episode>(NotHere);
-                if (row.RowVersion != expectedVersion && row.ClosedOn != day)
+                if (row.RowVersion != expectedVersion && row.ClosedOn != end?.Day)
                     return await RecordsWork.ConflictAsync(db, row.Id, row, cancellationToken);
-                if (day < row.StartedOn)
+                if (end?.Day < row.StartedOn)
                     return Outcome.Refused<Episode>("An episode can't be closed before the day it started.");
                 db.Doing(action);
-                row.ClosedOn = day;
+                (row.ClosedOn, row.ClosedReason) = (end?.Day, end?.Reason);
                 return Outcome.Saved(row);
             },
             cancellationToken);

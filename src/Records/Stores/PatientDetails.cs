@@ -37,6 +37,14 @@ public sealed record PatientDetails(
         return null;
     }
 
+    /// <summary>Whether a row says what writing these details would make it say.</summary>
+    internal bool IsWrittenIn(Patient row)
+    {
+        var written = new Patient { DisplayName = DisplayName };
+        WriteTo(written);
+        return Of(written) == Of(row);
+    }
+
     internal void WriteTo(Patient row)
     {
         row.DisplayName = DisplayName.Trim();

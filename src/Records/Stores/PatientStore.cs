@@ -33,16 +33,27 @@ public sealed class PatientStore(RecordsWork work)
 
     /// <summary>Adds a patient.</summary>
     public Task<SaveOutcome<Patient>> AddAsync(Acting who, PatientDetails details, CancellationToken cancellationToken = default) =>
+        AddAsync(who, null, details, cancellationToken);
+
+    /// <summary>Adds a patient under an id the form was given when it was shown: the same form sent twice is one patient.</summary>
+    public Task<SaveOutcome<Patient>> AddOnceAsync(
+        Acting who, Guid formId, PatientDetails details, CancellationToken cancellationToken = default) =>
+        AddAsync(who, formId, details, cancellationToken);
+
+    private Task<SaveOutcome<Patient>> AddAsync(
+        Acting who, Guid? formId, PatientDetails details, CancellationToken cancellationToken) =>
         work.WriteAsync(
             who,
-            db =>
+            async db =>
             {
                 if (details.Fault(DateOnly.FromDateTime(db.UtcNow)) is { } fault)
-                    return Task.FromResult(Outcome.Refused<Patient>(fault));
-                var row = new Patient { ClinicId = who.ClinicId, Id = db.NewId(), DisplayName = details.DisplayName };
+                    return Outcome.Refused<Patient>(fault);
+                if (await db.Patients.FirstOrDefaultAsync(p => p.Id == formId, cancellationToken) is { } there)
+                    return details.IsWrittenIn(there) ? Outcome.Saved(there) : Outcome.Refused<Patient>(AddedAlready);
+                var row = new Patient { ClinicId = who.ClinicId, Id = formId ?? db.NewId(), DisplayName = details.DisplayName };
                 details.WriteTo(row);
                 db.Patients.Add(row);
-                return Task.FromResult(Outcome.Saved(row));
+                return Outcome.Saved(row);
             },
             cancellationToken,
             "patient/new",
@@ -68,6 +79,9 @@ public sealed class PatientStore(RecordsWork work)
             cancellationToken,
             $"patient/{patientId:D}",
             details);
+
+    internal const string AddedAlready =
+        "This form has added its patient already, with other values. Open that patient to change them; nothing was added twice.";
 
     internal const string NotHere = "This clinic has no such patient.";
 

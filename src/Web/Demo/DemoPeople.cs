@@ -35,7 +35,7 @@ internal static class DemoPeople
                 12, ["hip abd L 116 N at 36 cm pain 3, R 149 at 36 cm", "SLR L 72 R 74", "pain now 2", "pain worst 5"],
                 true, true, "Nights are better. Ladders still ache toward the end of a shift.", "Same program, lift a little higher."),
             new DemoVisit(
-                0, ["hip abd L 131 N at 36 cm pain 1, R 150 at 36 cm", "SLR L 73 R 74", "pain now 1", "pain worst 3"],
+                0, ["hip abd L 126 N at 36 cm pain 1, R 152 at 36 cm", "SLR L 73 R 74", "pain now 1", "pain worst 3"],
                 true, false, "Two shifts without waking at night.", null),
         ],
         Programs =

@@ -106,7 +106,7 @@ public class HandWorkedMomentsTests
         var model = TestBody.Man;
         var state = new BodyState(model);
         var points = Sole(model, state, Side.Right).Concat(Sole(model, state, Side.Left)).ToArray();
-        var support = VerticalSupport.Solve([.. points.Select(p => p.Point)], state.MassCenter(), TotalWeight(model), Vec3.UnitX);
+        var support = VerticalSupport.Solve([.. points.Select(p => p.Point)], [], state.MassCenter(), TotalWeight(model), Vec3.UnitX);
         Assert.True(support.Stands);
         Assert.Equal(TotalWeight(model) / 2, support.Forces.Take(3).Sum(), Tolerances.Balance * 1000);
         var forces = points.Select((p, i) => new PointForce(p.Segment, p.Point, new Vec3(0, support.Forces[i], 0))).ToArray();
@@ -161,7 +161,7 @@ public class HandWorkedMomentsTests
         }
 
         var sole = Sole(model, state, Side.Right).ToArray();
-        var support = VerticalSupport.Solve([.. sole.Select(p => p.Point)], state.MassCenter(), TotalWeight(model), Vec3.UnitX);
+        var support = VerticalSupport.Solve([.. sole.Select(p => p.Point)], [], state.MassCenter(), TotalWeight(model), Vec3.UnitX);
         Assert.True(support.Stands, support.Reason);
         return (state, [.. sole.Select((p, i) => new PointForce(p.Segment, p.Point, new Vec3(0, support.Forces[i], 0)))]);
     }

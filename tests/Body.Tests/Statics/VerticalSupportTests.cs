@@ -26,7 +26,7 @@ public class VerticalSupportTests
     public void Forces_hold_the_weight_balance_both_tipping_moments_and_never_pull() => Standing.Sample(
         c =>
         {
-            var support = VerticalSupport.Solve(c.Points, c.MassCenter, c.Weight, Vec3.UnitX);
+            var support = VerticalSupport.Solve(c.Points, [], c.MassCenter, c.Weight, Vec3.UnitX);
             Assert.True(support.Stands, support.Reason);
             AssertBalanced(c.Points, c.MassCenter, c.Weight, support);
         },
@@ -38,7 +38,7 @@ public class VerticalSupportTests
         // Once the forces added up to 1407.7 N here: Newton's steps jumped to and fro.
         Vec3[] points = [new(0.019713508161959492, 0, 0), new(0, 0, -0.36363636363636365), new(0, 0, -0.30539325065597567)];
         var center = new Vec3(0.0197135069397221, 1, -2.0739916114250324E-08);
-        AssertBalanced(points, center, 1406, VerticalSupport.Solve(points, center, 1406, Vec3.UnitX));
+        AssertBalanced(points, center, 1406, VerticalSupport.Solve(points, [], center, 1406, Vec3.UnitX));
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public class VerticalSupportTests
     {
         // Two supports 1 m apart, weight 0.25 m from the first: three quarters on the first.
         Vec3[] points = [new(0, 0, 0), new(0, 0, 1)];
-        var support = VerticalSupport.Solve(points, new Vec3(0, 1, 0.25), 800, Vec3.UnitX);
+        var support = VerticalSupport.Solve(points, [], new Vec3(0, 1, 0.25), 800, Vec3.UnitX);
         Assert.Equal(600, support.Forces[0], 0.01);
         Assert.Equal(200, support.Forces[1], 0.01);
     }
@@ -56,7 +56,7 @@ public class VerticalSupportTests
     {
         // A right-angled triangle with legs of 1 m; weight at (0.2, 0.3): shares 0.5, 0.2, 0.3.
         Vec3[] points = [new(0, 0, 0), new(1, 0, 0), new(0, 0, 1)];
-        var support = VerticalSupport.Solve(points, new Vec3(0.2, 1, 0.3), 1000, Vec3.UnitX);
+        var support = VerticalSupport.Solve(points, [], new Vec3(0.2, 1, 0.3), 1000, Vec3.UnitX);
         Assert.Equal(500, support.Forces[0], 0.01);
         Assert.Equal(200, support.Forces[1], 0.01);
         Assert.Equal(300, support.Forces[2], 0.01);
@@ -66,7 +66,7 @@ public class VerticalSupportTests
     public void Four_even_contacts_under_a_centered_weight_carry_a_quarter_each()
     {
         Vec3[] points = [new(-1, 0, -1), new(1, 0, -1), new(-1, 0, 1), new(1, 0, 1)];
-        var support = VerticalSupport.Solve(points, new Vec3(0, 1, 0), 400, Vec3.UnitX);
+        var support = VerticalSupport.Solve(points, [], new Vec3(0, 1, 0), 400, Vec3.UnitX);
         Assert.All(support.Forces, f => Assert.Equal(100, f, 0.01));
     }
 
@@ -77,7 +77,7 @@ public class VerticalSupportTests
             // Any other non-negative balanced split has no smaller sum of squares: move along null directions of 4 contacts.
             if (c.Points.Length != 4)
                 return;
-            var forces = VerticalSupport.Solve(c.Points, c.MassCenter, c.Weight, Vec3.UnitX).Forces;
+            var forces = VerticalSupport.Solve(c.Points, [], c.MassCenter, c.Weight, Vec3.UnitX).Forces;
             var n = NullDirection(c.Points);
             var step = 0.01 * c.Weight * (t - 0.5);
             var moved = forces.Select((f, i) => f + step * n[i]).ToArray();
@@ -95,7 +95,7 @@ public class VerticalSupportTests
     [InlineData(0.30, 0, 0, 1, "sideways")]
     public void A_body_whose_mass_center_is_outside_falls_and_the_word_says_where(double x, double z, double forwardX, double forwardZ, string word)
     {
-        var support = VerticalSupport.Solve(SmallSquare, new Vec3(x, 1, z), 700, new Vec3(forwardX, 0, forwardZ));
+        var support = VerticalSupport.Solve(SmallSquare, [], new Vec3(x, 1, z), 700, new Vec3(forwardX, 0, forwardZ));
         Assert.False(support.Stands);
         Assert.Empty(support.Forces);
         Assert.Equal($"Falls {word}: the mass center is 20 cm outside the contacts. It needs a hand, another contact, or a change of pose.", support.Reason);
@@ -109,28 +109,28 @@ public class VerticalSupportTests
     {
         // The pelvis pitched by 70 degrees: its forward axis points mostly down. Once this fell "sideways".
         var forward = Mat3.Rotation(Vec3.UnitZ, TestBody.Radians(-70)) * Vec3.UnitX;
-        var support = VerticalSupport.Solve(SmallSquare, new Vec3(x, 1, z), 700, forward);
+        var support = VerticalSupport.Solve(SmallSquare, [], new Vec3(x, 1, z), 700, forward);
         Assert.StartsWith($"Falls {word}:", support.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Someone_lying_on_the_back_tips_over_without_a_direction()
     {
-        var support = VerticalSupport.Solve(SmallSquare, new Vec3(0.30, 1, 0), 700, Vec3.UnitY);
+        var support = VerticalSupport.Solve(SmallSquare, [], new Vec3(0.30, 1, 0), 700, Vec3.UnitY);
         Assert.StartsWith("Tips over: the mass center is 20 cm outside the contacts.", support.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_hair_outside_still_stands_because_poses_are_typed_to_the_degree()
     {
-        Assert.True(VerticalSupport.Solve(SmallSquare, new Vec3(0.119, 1, 0), 700, Vec3.UnitX).Stands);
-        Assert.False(VerticalSupport.Solve(SmallSquare, new Vec3(0.121, 1, 0), 700, Vec3.UnitX).Stands);
+        Assert.True(VerticalSupport.Solve(SmallSquare, [], new Vec3(0.119, 1, 0), 700, Vec3.UnitX).Stands);
+        Assert.False(VerticalSupport.Solve(SmallSquare, [], new Vec3(0.121, 1, 0), 700, Vec3.UnitX).Stands);
     }
 
     [Fact]
     public void Nothing_under_the_body_is_said_to_be_nothing()
     {
-        var support = VerticalSupport.Solve([], new Vec3(0, 1, 0), 700, Vec3.UnitX);
+        var support = VerticalSupport.Solve([], [], new Vec3(0, 1, 0), 700, Vec3.UnitX);
         Assert.False(support.Stands);
         Assert.Equal("Nothing bears the weight: name a contact that does.", support.Reason);
     }
