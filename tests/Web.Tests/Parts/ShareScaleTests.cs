@@ -1,6 +1,5 @@
 using MomentArm.Exam;
 using CsCheck;
-using MomentArm.Exam;
 
 namespace MomentArm.Web.Parts;
 
