@@ -10,7 +10,7 @@ internal static class CaseCommands
 {
     private static readonly Argument<string> CasePath = new("file") { Description = "The case file (JSON; schema: content/schemas/case.schema.json)." };
 
-    internal static Command Build() => new("case", "A whole case from one file, without the web.") { Interpret(), Program() };
+    internal static Command Build() => new("case", "A whole case from one file, without the web.\nExample: momentarm case program content/demo/outer-hip.json") { Interpret(), Program() };
 
     private static Command Interpret()
     {
@@ -30,25 +30,39 @@ internal static class CaseCommands
         program.SetAction(parse => Run(parse, (output, library, input, reading) =>
         {
             var made = CaseProgram.Make(library, input, reading);
-            output.Write(CaseText.ProgramData(input, reading, made), CaseText.Program(library, input, reading, made));
-            if (parse.GetValue(handout) is not { } path)
-                return 0;
-            if (made.Stopped)
-                return output.Faults([input.Gate.Headline + " No handout was written."]);
-            return Write(output, path, Handout.Page(new HandoutInput
+            var path = parse.GetValue(handout);
+            if (path is not null && Refusal(input, made) is { } refusal)
             {
-                Program = made.Program,
-                Area = input.Title ?? "exercises",
-                Exercise = library.Exercise,
-                Words = id => library.Words("en", id),
-                Phrases = library.PatientWords,
-                Model = reading.Loads.Model,
-                Points = library.Body.Points,
-                Day = DateOnly.FromDateTime(DateTime.Now),
-            }));
+                output.Before(CaseText.Program(library, input, reading, made));
+                return output.Faults([refusal]);
+            }
+
+            if (path is not null && Write(output, path, Page(library, input, reading, made)) is not 0 and var code)
+                return code;
+            output.Write(
+                CaseText.ProgramData(input, reading, made, path),
+                CaseText.Program(library, input, reading, made) + (path is null ? "" : $"{Environment.NewLine}Wrote {path}"));
+            return 0;
         }));
         return program;
     }
+
+    private static string? Refusal(CaseInput input, CaseProgram made) =>
+        made.Stopped ? string.Join(" ", input.Gate.WhatToDo.Prepend(input.Gate.Headline).Append("No handout was written."))
+        : made.Program.Items.IsEmpty ? "The program has no exercise, so no handout was written. Name some under \"exercises\" in the case file."
+        : null;
+
+    private static string Page(ContentLibrary library, CaseInput input, CaseReading reading, CaseProgram made) => Handout.Page(new HandoutInput
+    {
+        Program = made.Program,
+        Area = input.Title ?? "exercises",
+        Exercise = library.Exercise,
+        Words = id => library.Words("en", id),
+        Phrases = library.PatientWords,
+        Model = reading.Loads.Model,
+        Points = library.Body.Points,
+        Day = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime),
+    });
 
     private static int Run(ParseResult parse, Func<Output, ContentLibrary, CaseInput, CaseReading, int> act)
     {

@@ -50,7 +50,12 @@ internal static class CaseText
         Head(text, input);
         Findings(text, reading);
         if (made.Stopped)
+        {
             text.AppendLine("No program: " + input.Gate.Headline).AppendLine();
+            Notes(text, input, reading);
+            return text.Append(Caution).ToString();
+        }
+
         text.AppendLine(CultureInfo.InvariantCulture, $"{(made.Drafted ? "Draft for the clinician to change" : "Program as chosen")}: {made.Program.Items.Length} exercises, {made.Minutes:0} min, {made.Program.DaysPerWeek} days a week");
         foreach (var item in made.Program.Items)
         {
@@ -58,7 +63,7 @@ internal static class CaseText
             var side = item.WorkingSide is { } s ? ", " + s.ToString().ToLowerInvariant() : "";
             text.AppendLine(CultureInfo.InvariantCulture, $"  {exercise.Name}{side}: {DoseText.ForClinician(item.Dose)}");
             if (item.LoadShare is { } share)
-                text.AppendLine(CultureInfo.InvariantCulture, $"    load share, {share.Action}: {share.Middle * 100:0} % ({share.Low * 100:0}-{share.High * 100:0} %)");
+                text.AppendLine(CultureInfo.InvariantCulture, $"    load share, {Words(share.Action)}: {share.Middle * 100:0} % ({share.Low * 100:0}-{share.High * 100:0} %)");
         }
 
         foreach (var hint in made.Hints)
@@ -71,23 +76,28 @@ internal static class CaseText
         return text.Append(Caution).ToString();
     }
 
-    internal static object ProgramData(CaseInput input, CaseReading reading, CaseProgram made) => new
+    internal static object ProgramData(CaseInput input, CaseReading reading, CaseProgram made, string? handout) => new
     {
         gate = new { input.Gate.State, input.Gate.PrescribingStopped, input.Gate.Headline, input.Gate.WhatToDo },
         findings = reading.Findings,
         window = reading.Irritability.Window,
         drafted = made.Drafted,
         program = made.Stopped ? null : made.Program,
-        minutes = made.Minutes,
-        hints = made.Hints,
-        candidates = made.Candidates.Select(c => new
+        minutes = made.Stopped ? (double?)null : made.Minutes,
+        hints = made.Stopped ? [] : made.Hints,
+        candidates = made.Stopped ? [] : made.Candidates.Select(c => new
         {
             c.Exercise.Id, c.Side, c.Fit, c.Relevance, c.Findings, c.Reasons, c.Obstacles,
             share = c.Main is { } m ? new { m.Action, m.Low, m.Middle, m.High } : null,
         }),
         notes = reading.Notes,
         questions = input.Questions,
+        handout,
     };
+
+    /// <summary>The trade words of a joint action or side: "hip abduction".</summary>
+    internal static string Words(Enum value) =>
+        string.Concat(value.ToString().Select((letter, i) => char.IsUpper(letter) ? (i > 0 ? " " : "") + char.ToLowerInvariant(letter) : letter.ToString()));
 
     private static void Head(StringBuilder text, CaseInput input)
     {

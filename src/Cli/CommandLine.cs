@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Invocation;
+using System.Globalization;
 
 namespace MomentArm.Cli;
 
@@ -16,6 +18,29 @@ internal static class CommandLine
         DefaultValueFactory = _ => Environment.GetEnvironmentVariable("MOMENTARM_CONTENT") ?? "content",
     };
 
+    /// <summary>Understands and runs one command line.</summary>
+    /// <returns>0 done, 1 the input has faults, 2 the command is not understood.</returns>
+    internal static async Task<int> RunAsync(IReadOnlyList<string> args, TextWriter standard, TextWriter error)
+    {
+        // Numbers are typed with a point whatever the machine's language.
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
+        var parse = Build().Parse(args);
+        if (parse.Action is not ParseErrorAction)
+            return await parse.InvokeAsync(new InvocationConfiguration { Output = standard, Error = error });
+        var output = new Output(parse.GetValue(Json), standard, error);
+        var names = string.Join(" ", parse.CommandResult.Command.Parents.OfType<Command>().SkipLast(1).Reverse()
+            .Append(parse.CommandResult.Command).Where(c => c is not RootCommand).Select(c => c.Name));
+        output.Faults([.. parse.Errors.Select(e => Plain(e.Message)), $"Try: momentarm {names} --help".Replace("  ", " ", StringComparison.Ordinal)]);
+        return 2;
+    }
+
+    private static string Plain(string message)
+    {
+        var type = message.IndexOf(" as expected type", StringComparison.Ordinal);
+        return type < 0 ? message : message[..type] + ": it is not of the kind that is asked for.";
+    }
+
     internal static RootCommand Build()
     {
         var root = new RootCommand(
@@ -26,6 +51,7 @@ internal static class CommandLine
             + "  momentarm exercise load side-lying-leg-raise --sex female --stature 168 --mass 64\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
             + "  momentarm content check\n"
+            + "  momentarm content schemas\n"
             + "  momentarm backup data/demo/clinic.db clinic-backup.zip\n\n"
             + "Exit codes: 0 done, 1 the input has faults (each is printed), 2 the command is not understood.");
         root.Options.Add(Json);

@@ -12,13 +12,20 @@ namespace MomentArm.Cli;
 internal static class ExerciseCommands
 {
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
-    private static readonly Option<Side> WorkingSide = new("--side") { Description = "The working side.", DefaultValueFactory = _ => Side.Right };
+    private static readonly Option<Side> WorkingSide = SideOption();
 
-    internal static Command Build() => new("exercise", "The exercise library.") { List(), Draw(), Load() };
+    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), Load() };
+
+    private static Option<Side> SideOption()
+    {
+        var option = new Option<Side>("--side") { Description = "The working side.", DefaultValueFactory = _ => Side.Right };
+        option.AcceptOnlyFromAmong("left", "right");
+        return option;
+    }
 
     private static Command List()
     {
-        var list = new Command("list", "Lists the exercises by ladder and rung.");
+        var list = new Command("list", "Lists the exercises by ladder and rung.\nExample: momentarm exercise list --json");
         list.SetAction(parse =>
         {
             var output = Output.For(parse);
@@ -68,16 +75,24 @@ internal static class ExerciseCommands
         return draw;
     }
 
+    /// <summary>What a quantity says of itself, without the name of a parameter; stature is typed in centimeters.</summary>
+    private static string Sentence(ArgumentOutOfRangeException error)
+    {
+        var sentence = error.Message.Split(" (Parameter", 2)[0];
+        return error.ParamName is "stature" ? $"Stature: {sentence} Type it in centimeters." : sentence;
+    }
+
     private static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
 
     private static Command Load()
     {
         var sex = new Option<Sex?>("--sex") { Description = "female or male." };
+        sex.AcceptOnlyFromAmong("female", "male");
         var age = new Option<double?>("--age") { Description = "Age in years." };
         var stature = new Option<double?>("--stature") { Description = "Stature in centimeters." };
         var mass = new Option<double?>("--mass") { Description = "Body mass in kilograms." };
         var weight = new Option<double>("--weight") { Description = "Added weight in kilograms where the exercise takes one." };
-        var load = new Command("load", "Prints the load shares of an exercise for a person without strength tests.")
+        var load = new Command("load", "Prints the load shares of an exercise for a person without strength tests.\nExample: momentarm exercise load side-lying-leg-raise --side left --sex female --stature 168 --mass 64")
         {
             Id, WorkingSide, sex, age, stature, mass, weight,
         };
@@ -88,6 +103,8 @@ internal static class ExerciseCommands
                 return 1;
             if (library.Exercise(parse.GetValue(Id)!) is not { } exercise)
                 return output.Faults([NoSuch(parse.GetValue(Id)!)]);
+            if (parse.GetValue(age) is { } years && !(years is >= 0 and <= 120))
+                return output.Faults([string.Create(CultureInfo.InvariantCulture, $"{years} years is not usable: give an age from 0 to 120.")]);
             var physique = new Physique(parse.GetValue(sex), parse.GetValue(age), parse.GetValue(stature) / 100, parse.GetValue(mass));
             try
             {
@@ -101,7 +118,7 @@ internal static class ExerciseCommands
             }
             catch (ArgumentOutOfRangeException error)
             {
-                return output.Faults([error.Message]);
+                return output.Faults([Sentence(error)]);
             }
         });
         return load;

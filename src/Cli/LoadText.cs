@@ -18,7 +18,7 @@ internal static class LoadText
         {
             text.AppendLine(
                 CultureInfo.InvariantCulture,
-                $"  {share.Side,-5} {share.Action,-20} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm, {Basis(share.Capacity.Basis)}");
+                $"  {CaseText.Words(share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm, {Basis(share.Capacity.Basis)}");
         }
 
         foreach (var line in load.Problems.Concat(model.Assumptions))

@@ -14,6 +14,13 @@ internal sealed class Output(bool json, TextWriter standard, TextWriter error)
     internal void Write(object data, string text) =>
         standard.WriteLine(json ? JsonSerializer.Serialize(data, StrictJson.Options) : text);
 
+    /// <summary>Prints text that comes before a fault; JSON holds one document only, the fault.</summary>
+    internal void Before(string text)
+    {
+        if (!json)
+            standard.WriteLine(text);
+    }
+
     /// <summary>Prints faults; gives the exit code.</summary>
     internal int Faults(IEnumerable<string> sentences, object? data = null)
     {

@@ -1,3 +1,3 @@
 using MomentArm.Cli;
 
-return await CommandLine.Build().Parse(args).InvokeAsync();
+return await CommandLine.RunAsync(args, Console.Out, Console.Error);

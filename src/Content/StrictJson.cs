@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.RegularExpressions;
 
 namespace MomentArm.Content;
 
@@ -7,7 +8,7 @@ namespace MomentArm.Content;
 /// Reads JSON strictly: unknown keys, keys twice, missing values and nulls are faults with file, path and line.
 /// Comments and trailing commas are welcome, since clinicians edit these files.
 /// </summary>
-public static class StrictJson
+public static partial class StrictJson
 {
     /// <summary>The one set of options for every content and case file.</summary>
     public static JsonSerializerOptions Options { get; } = MakeOptions();
@@ -23,7 +24,7 @@ public static class StrictJson
         {
             return Read<T>(File.ReadAllText(fullPath), shownPath, faults);
         }
-        catch (IOException error)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             faults.Add(shownPath, null, "", $"The file cannot be read ({error.Message}).", "Check that it exists and may be read.");
             return null;
@@ -44,7 +45,7 @@ public static class StrictJson
         catch (JsonException error)
         {
             var line = error.LineNumber is { } number ? (int?)checked((int)number + 1) : null;
-            faults.Add(shownPath, line, (error.Path ?? "").TrimStart('$', '.'), FirstSentence(error.Message), Mend(error.Message));
+            faults.Add(shownPath, line, (error.Path ?? "").TrimStart('$', '.'), What(error.Message), Mend(error.Message));
             return null;
         }
     }
@@ -71,15 +72,36 @@ public static class StrictJson
         return options;
     }
 
-    private static string FirstSentence(string message)
+    /// <summary>The parser's message in words for someone who edits the file, without the program's own names.</summary>
+    private static string What(string message)
     {
+        var names = Quoted().Matches(message).Select(m => m.Groups[1].Value).ToArray();
+        if (message.Contains("could not be mapped", StringComparison.Ordinal))
+            return $"There is no key \"{names[0]}\" here.";
+        if (message.Contains("Duplicate", StringComparison.OrdinalIgnoreCase))
+            return $"The key \"{names[0]}\" is there twice.";
+        if (message.Contains("doesn't allow setting null", StringComparison.Ordinal) || message.Contains("doesn't allow null", StringComparison.Ordinal))
+            return "The value may not be null.";
+        if (message.Contains("missing required", StringComparison.Ordinal))
+            return $"Keys are missing: {string.Join(", ", names.Where(n => !n.Contains("MomentArm", StringComparison.Ordinal)))}.";
+        if (message.Contains("could not be converted", StringComparison.Ordinal))
+            return "The value is not of the kind that belongs here.";
+        if (message.Contains("any JSON tokens", StringComparison.Ordinal))
+            return "The file is empty.";
+        if (message.Contains("depth to be zero", StringComparison.Ordinal))
+            return "The file ends too early: a bracket or brace is not closed.";
         var end = message.IndexOf(" Path:", StringComparison.Ordinal);
         return end > 0 ? message[..end].Trim() : message;
     }
+
+    [GeneratedRegex("'([^']*)'")]
+    private static partial Regex Quoted();
 
     private static string Mend(string message) =>
         message.Contains("could not be mapped", StringComparison.Ordinal) ? "Remove the key or correct its name; the schema lists the names."
         : message.Contains("missing required", StringComparison.Ordinal) ? "Add the missing keys; the schema lists them."
         : message.Contains("Duplicate", StringComparison.OrdinalIgnoreCase) ? "Keep one of the two."
+        : message.Contains("any JSON tokens", StringComparison.Ordinal) ? "Write a JSON object in braces."
+        : message.Contains("depth to be zero", StringComparison.Ordinal) ? "Close it."
         : "Correct the value; the schema says what is allowed.";
 }

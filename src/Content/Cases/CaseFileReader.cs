@@ -49,12 +49,12 @@ public sealed class CaseFileReader
         CheckRange(file.Patient.AgeYears, 0, 120, "patient.ageYears", "years");
         CheckRange(file.Patient.StatureCm, 80, 240, "patient.statureCm", "cm");
         CheckRange(file.Patient.MassKg, 15, 350, "patient.massKg", "kg");
-        CheckRange(file.Limits.Minutes, 1, 240, "limits.minutes", "minutes");
+        CheckRange(file.Limits.Minutes, 1, 120, "limits.minutes", "minutes");
         CheckRange(file.Limits.DaysPerWeek, 1, 7, "limits.daysPerWeek", "days");
         if (file.Entries.Count > 0 && file.Visits.Count > 0)
             Fault("entries", "There are entries and visits.", "Use entries for one visit, or visits for several.");
         var visits = ReadVisits(file);
-        if (visits.All(v => v.Measurements.IsEmpty && v.Observations.IsEmpty) && file.Wishes.Count == 0 && file.Exercises.Count == 0)
+        if (file.Entries.Count == 0 && file.Visits.All(v => v.Entries.Count == 0) && file.Wishes.Count == 0 && file.Exercises.Count == 0)
             Fault("", "The case says nothing to work with.", "Give at least one measurement in entries, one wish, or one exercise.");
         foreach (var id in file.DangerSigns.Keys.Where(id => library.Exam.DangerSigns.All(s => s.Id != id)).Order(StringComparer.Ordinal))
             Fault($"dangerSigns.{id}", "There is no such danger sign.", "Known: " + string.Join(", ", library.Exam.DangerSigns.Select(s => s.Id)) + ".");
