@@ -56,7 +56,7 @@ public sealed class ExercisePoseTests
                 state.Update(placed.Pose);
                 var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall);
                 var support = VerticalSupport.Solve(
-                    [.. bearing.Select(c => c.Point)], state.MassCenter(), model.MassKg * BodyModel.Gravity,
+                    [.. bearing.Select(c => c.Point)], [], state.MassCenter(), model.MassKg * BodyModel.Gravity,
                     state.Rotations[0] * Vec3.UnitX);
                 Assert.True(support.Stands, $"{id}, {side}: {support.Reason}");
             }
