@@ -43,7 +43,7 @@ internal static class Samples
         new(id, "Headline " + id, "Detail", weight, true, new Impairment(kind, side, action, group, 0.3), [id]);
 
     internal static LoadShare Share(double low, double middle, double high, JointAction action = JointAction.HipAbduction, Side side = Side.Right) =>
-        new(action, side, low, middle, high, 50, new Capacity(40, 50, 60, CapacityBasis.Tested), 1);
+        new(action, side, low, middle, high, 50, new Capacity(40, 50, 60, CapacityBasis.Tested, false), 1);
 
     internal static MovementLoad Load(params LoadShare[] shares) => new([.. shares], [], true);
 }

@@ -25,6 +25,9 @@ public sealed partial class ClinicApp : WebApplicationFactory<Program>
     /// <summary>The environment the app believes to be in.</summary>
     public string Environment { get; init; } = "Production";
 
+    /// <summary>Where the app's clock stands; null for the real one.</summary>
+    public DateTime? Now { get; init; }
+
     /// <summary>The set-up codes the console has shown, oldest first.</summary>
     public IReadOnlyList<string> Codes => codes;
 
@@ -80,7 +83,11 @@ public sealed partial class ClinicApp : WebApplicationFactory<Program>
         builder.UseSetting("MomentArm:Https", Https ? "true" : "false");
         builder.UseStaticWebAssets();
         builder.ConfigureTestServices(services =>
-            services.Replace(ServiceDescriptor.Singleton(new SetUpCode(codes.Add))));
+        {
+            services.Replace(ServiceDescriptor.Singleton(new SetUpCode(codes.Add)));
+            if (Now is { } utc)
+                services.Replace(ServiceDescriptor.Singleton<TimeProvider>(new FixedClock(utc)));
+        });
     }
 
     public override async ValueTask DisposeAsync()

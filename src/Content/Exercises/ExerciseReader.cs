@@ -101,6 +101,8 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
         {
             var contact = pose.Contacts[i];
             CheckPoint(contact.Point, $"{path}.contacts[{i}].point");
+            if (contact.Limb is null && points.Has(contact.Point) && points.Resolve(contact.Point).Any(p => p.BothSides))
+                Fault($"{path}.contacts[{i}].limb", $"\"{contact.Point}\" is there on both sides.", "Say whose: working or other.");
             CheckRange(contact.HeightM, 0, 1.5, $"{path}.contacts[{i}].heightM", "m");
         }
     }

@@ -87,11 +87,15 @@ public sealed record CaseReading
             var measure = basis.Measures.FirstOrDefault(m => m.Id == measurement.MeasureId);
             if (measure is not { Strength: { } setUp, Action: { } action } || measurement.Side is not { } side)
                 continue;
+            if (basis.Capacities.Curves.All(c => c.Action != action) && basis.Capacities.Constants.All(c => c.Action != action))
+            {
+                Note(notes, $"{measure.Name}: no published strength to hold it against, so it does not scale the capacities.");
+                continue;
+            }
+
             if (measurement.LeverArmM is not { } lever)
             {
-                var missing = $"{measure.Name}: no lever arm, so the force could not become a torque. Add \"at ... cm\".";
-                if (!notes.Contains(missing))
-                    notes.Add(missing);
+                Note(notes, $"{measure.Name}: no lever arm, so the force could not become a torque. Add \"at ... cm\".");
                 continue;
             }
 
@@ -105,6 +109,12 @@ public sealed record CaseReading
         }
 
         return [.. tests.Values];
+    }
+
+    private static void Note(ImmutableArray<string>.Builder notes, string note)
+    {
+        if (!notes.Contains(note))
+            notes.Add(note);
     }
 
     private static IrritabilityGrade Grade(CaseFacts facts, CaseBasis basis, CaseVisit? today)

@@ -19,23 +19,14 @@ public static class OpenEndpoints
         "/health/ready",
         // The patient's own page and what it sends, guarded by the link's token instead of an account.
         "/p",
-        "/p/{**rest}",
-        "/api/p/{**rest}",
+        "/api/patient/open",
+        "/api/patient/session",
+        "/api/patient/morning",
     ];
 
-    /// <summary>Whether a route pattern is on the list. The patient's endpoints may be mapped under their two prefixes.</summary>
-    public static bool Holds(string? pattern)
-    {
-        if (pattern is null)
-        {
-            return false;
-        }
-
-        var path = "/" + pattern.TrimStart('/');
-        return Patterns.Contains(path, StringComparer.Ordinal)
-            || path.StartsWith("/p/", StringComparison.Ordinal)
-            || path.StartsWith("/api/p/", StringComparison.Ordinal);
-    }
+    /// <summary>Whether a route pattern is on the list.</summary>
+    public static bool Holds(string? pattern) =>
+        pattern is not null && Patterns.Contains("/" + pattern.TrimStart('/'), StringComparer.Ordinal);
 
     /// <summary>Opens the endpoints on the list, and only those.</summary>
     public static void Open(EndpointBuilder endpoint)

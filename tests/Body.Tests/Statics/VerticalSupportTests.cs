@@ -130,7 +130,7 @@ public class VerticalSupportTests
     [Fact]
     public void Nothing_under_the_body_is_said_to_be_nothing()
     {
-        var support = VerticalSupport.Solve([], new Vec3(0, 1, 0), 700, Vec3.UnitX);
+        var support = VerticalSupport.Solve([], [], new Vec3(0, 1, 0), 700, Vec3.UnitX);
         Assert.False(support.Stands);
         Assert.Equal("Nothing bears the weight: name a contact that does.", support.Reason);
     }

@@ -1,3 +1,4 @@
+using MomentArm.Exam;
 using CsCheck;
 
 namespace MomentArm.Web.Parts;

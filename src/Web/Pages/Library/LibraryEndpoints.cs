@@ -1,0 +1,38 @@
+using MomentArm.Body;
+using MomentArm.Content;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Web.Pages.Library;
+
+/// <summary>The frames of a moving picture, fetched when it is played.</summary>
+public static class LibraryEndpoints
+{
+    public static IServiceCollection AddLibrary(this IServiceCollection services)
+    {
+        services.AddSingleton<ExercisePictures>();
+        services.AddSingleton<ReferenceLoads>();
+        return services;
+    }
+
+    public static void MapLibrary(this IEndpointRouteBuilder app) => app.MapGet("/exercises/{id}/frames/{side}", Frames);
+
+    /// <summary>Where an exercise's frames are.</summary>
+    public static string FramesPath(Exercise exercise, Side side)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return $"/exercises/{exercise.Id}/frames/{ExerciseText.Path(side)}";
+    }
+
+    private static IResult Frames(string id, string side, ContentLibrary content, ExercisePictures pictures)
+    {
+        if (content.Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
+            return Results.NotFound();
+        var moving = pictures.Moving(exercise, working);
+        return Results.Json(new
+        {
+            viewBox = moving.ViewBox,
+            frames = moving.Frames.Select(frame => moving.Backdrop + frame),
+            dose = new { exercise.Dose.OutSeconds, exercise.Dose.HoldSeconds, exercise.Dose.BackSeconds },
+        });
+    }
+}
