@@ -81,6 +81,73 @@ internal sealed class Therapist(IPage page)
         await Expect(page.Locator("#exam-status")).ToContainTextAsync("saved");
     }
 
+    /// <summary>Starts a program from the draft, shortens each dose to one set of two, and saves it to be taught.</summary>
+    internal async Task BuildProgramAsync(string patient)
+    {
+        await page.GotoAsync(patient + "/program");
+        await ProgramLiveAsync();
+        await page.Locator("#start-draft").FocusAsync();
+        await PressAsync("Enter");
+        await Expect(page.Locator("li.program-item").First).ToBeVisibleAsync();
+        await Expect(page.Locator("li.program-item").First).ToContainTextAsync("%");
+        var items = await page.Locator("li.program-item").CountAsync();
+        for (var i = 1; i <= items; i++)
+        {
+            await page.Locator($"li.program-item:nth-of-type({i}) details summary").FocusAsync();
+            await PressAsync("Enter");
+            await SetNumberAsync($"#item-{i}-sets", "1");
+            await SetNumberAsync($"#item-{i}-reps", "2");
+            await SetNumberAsync($"#item-{i}-repsto", "");
+        }
+
+        await page.Locator("#save-teach").FocusAsync();
+        await PressAsync("Enter");
+        await page.WaitForURLAsync(new Regex("/teach"));
+    }
+
+    /// <summary>Ticks what the patient showed and said back, and hands the program over.</summary>
+    internal async Task TeachAsync()
+    {
+        var cards = await page.Locator(".teach-card").CountAsync();
+        for (var i = 0; i < cards; i++)
+        {
+            foreach (var box in new[] { "shown", "said" })
+            {
+                await page.Locator($"#{box}-{i}").FocusAsync();
+                await PressAsync("Space");
+            }
+        }
+
+        await page.Locator("#hand-over").FocusAsync();
+        await PressAsync("Enter");
+    }
+
+    /// <summary>Changes one dose of the program and says why.</summary>
+    internal async Task ChangeProgramAsync(string patient, string reason)
+    {
+        await page.GotoAsync(patient + "/program");
+        await ProgramLiveAsync();
+        await page.Locator("li.program-item:nth-of-type(1) details summary").FocusAsync();
+        await PressAsync("Enter");
+        await SetNumberAsync("#item-1-reps", "3");
+        await page.Locator("#reason").FocusAsync();
+        await TypeAsync(reason);
+        await page.Locator("#save").FocusAsync();
+        await PressAsync("Enter");
+        await Expect(page.Locator("#save")).ToBeDisabledAsync();
+    }
+
+    private async Task ProgramLiveAsync() => await Expect(page.Locator("fieldset.program-live")).ToBeEnabledAsync();
+
+    private async Task SetNumberAsync(string field, string value)
+    {
+        await page.Locator(field).FocusAsync();
+        await PressAsync("Control+A");
+        await PressAsync("Delete");
+        await TypeAsync(value);
+        await PressAsync("Tab");
+    }
+
     /// <summary>Waits until the live parts of the page answer.</summary>
     internal async Task LiveAsync() =>
         await page.WaitForFunctionAsync("() => !!window.Blazor && !document.querySelector('[readonly]#type-as-you-measure')");

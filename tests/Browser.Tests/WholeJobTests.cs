@@ -35,6 +35,39 @@ public class WholeJobTests(Chromium chromium) : IClassFixture<Chromium>
         await page.GotoAsync(patient + "/findings");
         await Expect(page.Locator("h1")).ToContainTextAsync("Findings");
         await Expect(page.Locator("main")).ToContainTextAsync("Hip abduction strength, left");
+
+        // The program, from a draft, shortened so that the session at home takes seconds.
+        await therapist.BuildProgramAsync(patient);
+        await therapist.TeachAsync();
+        await Expect(page).ToHaveURLAsync(new Regex("/handout"));
+        await Expect(page.Locator(".handout")).ToContainTextAsync("Your home program: left hip, outer side");
+        await Expect(page.Locator(".handout")).ToContainTextAsync("Your left side works.");
+        await Expect(page.Locator(".handout")).Not.ToContainTextAsync("Juniper");
+        var link = await page.Locator("#patient-link").GetAttributeAsync("href") ?? "";
+        Assert.Contains("/p/#", link, StringComparison.Ordinal);
+
+        // The patient, at home, on a phone.
+        await using (var phone = await chromium.PhoneAsync(app.Address))
+        {
+            var home = new AtHome(phone);
+            await phone.Page.GotoAsync(link);
+            await Expect(phone.Page.Locator("main")).ToContainTextAsync("Today");
+            Assert.DoesNotContain("Juniper", await phone.Page.ContentAsync(), StringComparison.Ordinal);
+            await home.LookAsync();
+            await home.DoSessionAsync(pain: 4, effort: 6);
+            Assert.Empty(home.Broken);
+            Assert.Empty(phone.Faults);
+        }
+
+        // The clinic sees it, changes the program, and the trail tells all of it.
+        await page.GotoAsync(patient + "/progress");
+        await Expect(page.Locator("main")).ToContainTextAsync("pain 4 of 10 while exercising");
+        await Expect(page.Locator("main")).ToContainTextAsync("amber");
+        await therapist.ChangeProgramAsync(patient, "Ached on the last lift.");
+        await page.GotoAsync(patient + "/audit");
+        var trail = await page.Locator("main").InnerTextAsync();
+        foreach (var part in new[] { "Avery Quill", "Ached on the last lift.", "handed over", "session" })
+            Assert.Contains(part, trail, StringComparison.OrdinalIgnoreCase);
         Assert.Empty(watched.Faults);
     }
 }
