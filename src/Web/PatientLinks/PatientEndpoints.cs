@@ -47,7 +47,7 @@ public static class PatientEndpoints
             if (await desk.OpenAsync(request.Token, context.RequestAborted) is not { } access)
                 return Answer(Closed, StatusCodes.Status404NotFound);
             return await desk.ProgramAsync(access, context.RequestAborted) is { } program
-                ? Results.Json(program, PatientRequests.Json)
+                ? new PackedJson<OpenedProgram>(program)
                 : Answer(NotYet, StatusCodes.Status404NotFound);
         });
 

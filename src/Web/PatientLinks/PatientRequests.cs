@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using MomentArm.Body;
@@ -17,6 +18,9 @@ internal static class PatientRequests
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
     };
+
+    /// <summary>For the program, whose pictures are markup: never shown as a page, so angle brackets may stay short.</summary>
+    internal static JsonSerializerOptions Plain { get; } = new(Json) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Reads a body; null for anything that is not such a request.</summary>
     internal static T? Read<T>(ReadOnlySpan<byte> body)

@@ -58,6 +58,15 @@ public static class ExerciseText
             .All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
     }
 
+    /// <summary>A sentence of the computing rooms with joint actions in trade words.</summary>
+    public static string Plain(string sentence)
+    {
+        ArgumentNullException.ThrowIfNull(sentence);
+        foreach (var action in Enum.GetValues<JointAction>())
+            sentence = sentence.Replace(action.ToString(), Words(action), StringComparison.Ordinal);
+        return Capital(sentence);
+    }
+
     /// <summary>What a capacity rests on.</summary>
     public static string Of(CapacityBasis basis) => basis switch
     {

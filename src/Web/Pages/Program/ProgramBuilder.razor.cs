@@ -5,6 +5,7 @@ using MomentArm.Prescribing;
 using MomentArm.Records;
 using MomentArm.Web.Account;
 using MomentArm.Web.Clinic;
+using MomentArm.Web.Pages.People;
 using MomentArm.Web.Parts;
 
 namespace MomentArm.Web.Pages.Program;
@@ -123,7 +124,7 @@ public sealed partial class ProgramBuilder : ComponentBase, IAsyncDisposable
         if (row is null || ProgramDraft.Read(row.Text) is not { } draft || ProgramDraft.Same(saved, draft.Program))
             return;
         bench = new ProgramBench(patientCase, Desk, Plan.From(draft.Program));
-        (reason, restored) = (draft.Reason, ClinicTime.Said(row.UpdatedAtUtc, patientCase.Clinic));
+        (reason, restored) = (draft.Reason, new ClinicTime(patientCase.Clinic).Stamp(row.UpdatedAtUtc));
         if (draft.BasedOn != latest?.Id && latest is not null)
             conflict = new SaveOutcome<ProgramVersion>.Conflict(latest, latest.CreatedByName, latest.CreatedAtUtc);
     }

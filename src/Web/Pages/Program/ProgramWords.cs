@@ -1,6 +1,7 @@
 using MomentArm.Exam;
 using MomentArm.Prescribing;
 using MomentArm.Records;
+using MomentArm.Web.Pages.People;
 using MomentArm.Web.Parts;
 
 namespace MomentArm.Web.Pages.Program;
@@ -29,7 +30,7 @@ public static class ProgramWords
     public static string Of(ProgramVersion version, Records.Clinic clinic)
     {
         ArgumentNullException.ThrowIfNull(version);
-        var given = version.HandedOverAtUtc is { } at ? ClinicTime.Said(at, clinic) : null;
+        var given = version.HandedOverAtUtc is { } at ? new ClinicTime(clinic).Stamp(at) : null;
         return version.State switch
         {
             ProgramState.Draft => "not taught yet",

@@ -1,0 +1,62 @@
+using System.Net;
+using System.Text.Json;
+
+namespace MomentArm.Web;
+
+public sealed class ProgramLibraryTests
+{
+    [Fact]
+    public async Task Exercises_are_found_by_words_and_purpose()
+    {
+        await using var app = new ClinicApp();
+        await app.SetUpAsync();
+        var browser = await app.SignedInBrowserAsync();
+        Assert.Contains("12 of 12 exercises", await browser.GetStringAsync("/exercises"), StringComparison.Ordinal);
+        var strap = await browser.GetStringAsync("/exercises?q=strap&purpose=stretch");
+        Assert.Contains("/exercises/hamstring-strap-stretch", strap, StringComparison.Ordinal);
+        Assert.DoesNotContain("/exercises/clam", strap, StringComparison.Ordinal);
+        Assert.Contains("No exercise holds these words", await browser.GetStringAsync("/exercises?q=trombone"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_exercise_has_its_page_with_load_source_and_limits()
+    {
+        await using var app = new ClinicApp();
+        var made = await ProgramCase.CreateAsync(app);
+        var browser = await app.SignedInBrowserAsync();
+        foreach (var exercise in made.Content.Exercises)
+        {
+            var page = WebUtility.HtmlDecode(await browser.GetStringAsync($"/exercises/{exercise.Id}?patient={made.Patient.Id}&side=left"));
+            Assert.Contains(made.Content.Sources[exercise.DoseSource].Text, page, StringComparison.Ordinal);
+            Assert.Contains("Statics of held poses", page, StringComparison.Ordinal);
+            Assert.Contains("Pat Invented, ", page, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(HttpStatusCode.NotFound, (await browser.GetAsync("/exercises/no-such")).StatusCode);
+    }
+
+    [Fact]
+    public async Task The_sheet_shows_every_picture_on_both_sides()
+    {
+        await using var app = new ClinicApp();
+        await app.SetUpAsync();
+        var browser = await app.SignedInBrowserAsync();
+        foreach (var path in new[] { "/exercises/sheet", "/exercises/sheet?palette=gray" })
+        {
+            var page = await browser.GetStringAsync(path);
+            Assert.Equal(12 * 2 * 3, page.Split("<figcaption").Length - 1);
+        }
+    }
+
+    [Fact]
+    public async Task Frames_are_given_for_a_known_exercise_and_side_only()
+    {
+        await using var app = new ClinicApp();
+        await app.SetUpAsync();
+        var browser = await app.SignedInBrowserAsync();
+        var frames = JsonDocument.Parse(await browser.GetStringAsync("/exercises/clam/frames/left")).RootElement;
+        Assert.Equal(9, frames.GetProperty("frames").GetArrayLength());
+        Assert.Equal(HttpStatusCode.NotFound, (await browser.GetAsync("/exercises/clam/frames/up")).StatusCode);
+        Assert.Equal(HttpStatusCode.Found, (await app.Browser().GetAsync("/exercises/clam/frames/left")).StatusCode);
+    }
+}
