@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using System.Globalization;
 
 namespace MomentArm.Cli;
@@ -29,11 +30,13 @@ internal static class CommandLine
         if (parse.Action is not ParseErrorAction)
             return await parse.InvokeAsync(new InvocationConfiguration { Output = standard, Error = error });
         var output = new Output(parse.GetValue(Json), standard, error);
-        var names = string.Join(" ", parse.CommandResult.Command.Parents.OfType<Command>().SkipLast(1).Reverse()
-            .Append(parse.CommandResult.Command).Where(c => c is not RootCommand).Select(c => c.Name));
-        output.Faults([.. parse.Errors.Select(e => Plain(e.Message)), $"Try: momentarm {names} --help".Replace("  ", " ", StringComparison.Ordinal)]);
+        output.Faults([.. parse.Errors.Select(e => Plain(e.Message)), $"Try: momentarm {Words(parse.CommandResult)}--help"]);
         return 2;
     }
+
+    /// <summary>The command's words with a blank after each: "exercise draw ".</summary>
+    private static string Words(SymbolResult? result) =>
+        result is CommandResult { Command: not RootCommand and var command } ? $"{Words(result.Parent)}{command.Name} " : "";
 
     private static string Plain(string message)
     {
