@@ -51,7 +51,7 @@ internal sealed class AtHome(WatchedPage watched)
     private async Task AnswerAsync(int number)
     {
         await LookAsync();
-        await Page.Locator("main").GetByText(number.ToString(System.Globalization.CultureInfo.InvariantCulture), new() { Exact = true }).First.ClickAsync();
+        await Page.GetByRole(AriaRole.Radio, new() { Name = number.ToString(System.Globalization.CultureInfo.InvariantCulture), Exact = true }).CheckAsync();
         await TapAsync("Next");
     }
 

@@ -108,6 +108,7 @@ internal sealed class Therapist(IPage page)
     /// <summary>Ticks what the patient showed and said back, and hands the program over.</summary>
     internal async Task TeachAsync()
     {
+        await Expect(page.Locator(".teach-card").First).ToBeVisibleAsync();
         var cards = await page.Locator(".teach-card").CountAsync();
         for (var i = 0; i < cards; i++)
         {
@@ -137,7 +138,7 @@ internal sealed class Therapist(IPage page)
         await Expect(page.Locator("#save")).ToBeDisabledAsync();
     }
 
-    private async Task ProgramLiveAsync() => await Expect(page.Locator("fieldset.program-live")).ToBeEnabledAsync();
+    private async Task ProgramLiveAsync() => await Expect(page.Locator("#start-draft")).ToBeEnabledAsync();
 
     private async Task SetNumberAsync(string field, string value)
     {
