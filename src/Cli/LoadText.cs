@@ -18,7 +18,7 @@ internal static class LoadText
         {
             text.AppendLine(
                 CultureInfo.InvariantCulture,
-                $"  {CaseText.Words(share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm, {Basis(share.Capacity.Basis)}");
+                $"  {CaseText.Words(share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm, {Basis(share.Capacity)}");
         }
 
         foreach (var line in load.Problems.Concat(model.Assumptions))
@@ -27,7 +27,9 @@ internal static class LoadText
         return text.ToString();
     }
 
-    private static string Basis(CapacityBasis basis) => basis switch
+    private static string Basis(Capacity capacity) => Words(capacity.Basis) + (capacity.BeyondCurve ? ", end of the strength curve" : "");
+
+    private static string Words(CapacityBasis basis) => basis switch
     {
         CapacityBasis.Tested => "tested",
         CapacityBasis.TestedPainLimited => "tested, limited by pain: at least this",

@@ -134,6 +134,8 @@ public static class Candidates
             });
         }
 
+        if (main is { Capacity.BeyondCurve: true })
+            reasons.Add("The joint goes beyond the angles of the published strength curve; the curve's end value is used.");
         foreach (var problem in load.Problems)
             reasons.Add(load.Computed ? problem : "Load not computed. " + problem);
         return reasons.ToImmutable();

@@ -35,4 +35,5 @@ app.MapLibrary();
 app.MapProgramWork();
 app.MapPatientLinks();
 app.MapHealth();
+app.AnnounceWhenReady();
 app.Run();

@@ -41,8 +41,6 @@ public static class Loading
             Collect(model, placed.Pose, moments, capacity, fraction, peaks);
         }
 
-        foreach (var peak in peaks.Values.Where(s => s.Capacity.BeyondCurve && s.Middle >= 0.2).OrderBy(s => s.Action).ThenBy(s => s.Side))
-            Note(problems, $"{peak.Action}, {peak.Side.ToString().ToLowerInvariant()}: the joint goes beyond the angles of the published strength curve; the curve's end value is used.");
         return new MovementLoad(
             [.. peaks.Values.Where(s => s.Middle >= 0.01).OrderByDescending(s => s.Middle).ThenBy(s => s.Action).ThenBy(s => s.Side)],
             [.. problems],

@@ -21,8 +21,8 @@ public static class Handout
             <!DOCTYPE html>
             <html lang="en">
             <head>
-            <meta charset="utf-8">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
+            <meta charset="utf-8"/>
+            <meta name="viewport" content="width=device-width, initial-scale=1"/>
             <title>{Text(Title(input))}</title>
             <style>
             {StyleSheet}
@@ -91,7 +91,7 @@ public static class Handout
         {
             html.AppendLine("<div class=\"handout-page\">");
             html.AppendLine(Code(address, input.Phrases.PageHeading));
-            html.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>{Text(input.Phrases.PageHeading)}</strong><br>{Text(input.Phrases.PageHelp)}</p></div>");
+            html.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>{Text(input.Phrases.PageHeading)}</strong><br/>{Text(input.Phrases.PageHelp)}</p></div>");
         }
 
         html.AppendLine("</header>");
@@ -143,7 +143,9 @@ public static class Handout
         return joined.Length > 0 ? " \u00b7 " + joined : "";
     }
 
-    private static string Text(string text) => WebUtility.HtmlEncode(text);
+    /// <summary>Encoded; control characters, which a page may not hold, become spaces.</summary>
+    private static string Text(string text) =>
+        WebUtility.HtmlEncode(string.Concat(text.Select(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t') ? ' ' : c)));
 
     private static string ReadStyleSheet()
     {

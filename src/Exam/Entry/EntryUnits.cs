@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace MomentArm.Exam;
 
 /// <summary>What a unit word stands for.</summary>
@@ -21,7 +23,7 @@ internal enum UnitKind
 /// <summary>The unit words that are understood.</summary>
 internal static class EntryUnits
 {
-    private static readonly Dictionary<string, UnitKind> Words = new(StringComparer.OrdinalIgnoreCase)
+    private static readonly FrozenDictionary<string, UnitKind> Words = new Dictionary<string, UnitKind>
     {
         ["n"] = UnitKind.Newton, ["newton"] = UnitKind.Newton, ["newtons"] = UnitKind.Newton,
         ["kgf"] = UnitKind.KilogramForce, ["kg"] = UnitKind.KilogramForce, ["kp"] = UnitKind.KilogramForce,
@@ -36,7 +38,7 @@ internal static class EntryUnits
         ["in"] = UnitKind.Inch, ["inch"] = UnitKind.Inch, ["inches"] = UnitKind.Inch, ["\""] = UnitKind.Inch,
         ["%"] = UnitKind.Percent, ["percent"] = UnitKind.Percent,
         ["points"] = UnitKind.Point, ["point"] = UnitKind.Point, ["pts"] = UnitKind.Point,
-    };
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     public static UnitKind? Find(Token token) =>
         token.Kind == TokenKind.Word && Words.TryGetValue(token.Text.TrimEnd('.'), out var unit) ? unit : null;

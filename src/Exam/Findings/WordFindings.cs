@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MomentArm.Body;
 
 namespace MomentArm.Exam;
@@ -5,10 +6,10 @@ namespace MomentArm.Exam;
 /// <summary>Findings from words and manual grades: taken seriously, ranked low, never turned into a measured number.</summary>
 internal static class WordFindings
 {
-    private static readonly string[] Lacks =
+    private static readonly ImmutableArray<string> Lacks =
         ["limited", "weak", "tight", "short", "stiff", "reduced", "poor", "decreased", "less", "restricted", "low", "unable", "cannot"];
 
-    private static readonly string[] Fine = ["normal", "full", "good", "ok", "fine", "equal", "strong", "not", "no", "wnl", "intact"];
+    private static readonly ImmutableArray<string> Fine = ["normal", "full", "good", "ok", "fine", "equal", "strong", "not", "no", "wnl", "intact"];
 
     public static Finding? Of(Measure measure, Observation observation, Side? affected)
     {

@@ -21,7 +21,7 @@ public sealed class PeoplePagesTests
         var page = await clinic.PageAsync("/");
         string[] inOrder =
         [
-            "Do not wait for the next visit", people.Mara.DisplayName, "Red pain response: pain 6 of 10 while exercising.",
+            "Do not wait for the next visit", people.Mara.DisplayName, "Red pain response 2 times in 7 days, last: pain 6 of 10 while exercising.",
             "One exercise was stopped because it hurt.", "Due", people.Ines.DisplayName, "A program waits to be taught and handed over.",
             "Quiet", people.Teo.DisplayName, "No session reported for 12 days.", "As planned", people.Jun.DisplayName,
         ];

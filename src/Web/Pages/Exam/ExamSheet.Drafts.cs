@@ -19,7 +19,7 @@ public sealed partial class ExamSheet
         if (!cells.TryGetValue(key, out var cell))
             return;
         if (cell.IsOpen)
-            await desk.Stores.Drafts.SaveAsync(who, DraftKey(key), cell.Typed);
+            await DraftAsync(key, cell.Typed);
         else
             await DropAsync(key);
     }
@@ -38,7 +38,10 @@ public sealed partial class ExamSheet
             if (name == LineKey)
                 Line = draft.Text;
             else if (cells.Values.FirstOrDefault(c => c.Key.ElementId == name) is { } cell)
+            {
+                drafted.Add(cell.Key);
                 Restore(cell, draft.Text);
+            }
         }
     }
 
@@ -52,7 +55,14 @@ public sealed partial class ExamSheet
             cell.Ask(read.Questions);
     }
 
-    private Task DropAsync(CellKey key) => desk.Stores.Drafts.RemoveAsync(who, DraftKey(key));
+    private Task DraftAsync(CellKey key, string text)
+    {
+        drafted.Add(key);
+        return desk.Stores.Drafts.SaveAsync(who, DraftKey(key), text);
+    }
+
+    private Task DropAsync(CellKey key) =>
+        drafted.Remove(key) ? desk.Stores.Drafts.RemoveAsync(who, DraftKey(key)) : Task.CompletedTask;
 
     private string DraftKey(CellKey key) => DraftPrefix(Record.Visit.Id) + key.ElementId;
 }

@@ -65,7 +65,7 @@ public sealed partial class ExamSheet
         if (!saved)
         {
             cell.Typed = said;
-            await desk.Stores.Drafts.SaveAsync(who, DraftKey(cell.Key), said);
+            await DraftAsync(cell.Key, said);
             return report with { Notes = report.Notes.Add($"{name}: {said} is not saved. {cell.Sentence}") };
         }
 

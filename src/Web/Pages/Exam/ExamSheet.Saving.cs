@@ -26,7 +26,7 @@ public sealed partial class ExamSheet
 
         await TakeAsync(cell, text.Trim(), asTyped);
         if (cell.IsOpen)
-            await desk.Stores.Drafts.SaveAsync(who, DraftKey(key), text);
+            await DraftAsync(key, text);
         else
             await DropAsync(key);
         ReadAgain();

@@ -18,6 +18,7 @@ public sealed partial class ExamSheet : IDisposable
     private readonly CaseFacts facts;
     private readonly Dictionary<CellKey, SheetCell> cells = [];
     private readonly List<CellKey> named = [];
+    private readonly HashSet<CellKey> drafted = [];
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
 
     private ExamSheet(CaseDesk desk, Acting who, PatientCase patientCase)
@@ -78,6 +79,17 @@ public sealed partial class ExamSheet : IDisposable
     {
         ArgumentNullException.ThrowIfNull(measure);
         return Reading.Interpretations.FirstOrDefault(i => i.Measure.Id == measure.Id);
+    }
+
+    /// <summary>What the latest earlier visit with this cell says, to be read and never taken over; null when there is none.</summary>
+    public string? LastTime(CellKey key)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        var measure = cells[key].Measure;
+        var asked = ExamRow.TakesActivities(measure) && key.Activity is null;
+        bool Fits(Measurement m) => m.MeasureId == key.MeasureId && m.Side == key.Side && (asked || m.Activity == key.Activity);
+        var last = facts.Visits.Where(v => v.Order < Record.Visit.Number && v.Measurements.Any(Fits)).MaxBy(v => v.Order);
+        return last is null ? null : "last " + string.Join(", ", last.Measurements.Where(Fits).Select(m => CellText.Short(measure, m with { Note = null })));
     }
 
     private SheetCell Add(CellKey key, Measure measure)

@@ -36,6 +36,13 @@ public static class FindingWords
         return $"Feeds {what}; size of the lack {Say.Percent(lack.Deficit)}.";
     }
 
+    /// <summary>Id of a finding's fields on the page.</summary>
+    public static string ElementId(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return string.Concat(finding.Id.Select(letter => char.IsLetterOrDigit(letter) ? letter : '-'));
+    }
+
     /// <summary>What a grade of irritability means.</summary>
     public static string Means(Irritability grade) => grade switch
     {

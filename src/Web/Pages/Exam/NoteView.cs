@@ -34,8 +34,7 @@ public static class NoteView
         var lines = new List<string>();
         foreach (var said in patientCase.Reading.Interpretations.Where(i => which(i.Measure)))
         {
-            var sentences = said.Statements.Where(s => s.Topic != StatementTopic.Quality).Select(s => s.Text);
-            lines.Add($"{said.Measure.Name}: {string.Join(' ', sentences)}");
+            lines.Add($"{said.Measure.Name}: {string.Join(' ', RowSays.ForNote(said).Select(s => s.Text))}");
         }
 
         return lines;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using MomentArm.Content;
 using MomentArm.Records;
 
 namespace MomentArm.Web.Pages.People;
@@ -14,11 +15,11 @@ public static class AuditWords
         ["startedOn"] = "started on", ["closedOn"] = "closed on", ["closedReason"] = "reason for closing", ["episodeId"] = "",
         ["patientId"] = "", ["visitId"] = "", ["searchText"] = "", ["cell"] = "", ["atUtc"] = "", ["createdById"] = "",
         ["createdAtUtc"] = "", ["byId"] = "", ["signedById"] = "", ["tokenHash"] = "", ["receivedAtUtc"] = "", ["programVersionId"] = "",
-        ["signedAtUtc"] = "signed at (UTC)", ["handedOverAtUtc"] = "handed over at (UTC)", ["createdByName"] = "written by",
+        ["signedAtUtc"] = "", ["handedOverAtUtc"] = "", ["trials"] = "values in the stored unit", ["createdByName"] = "written by",
         ["leverArmM"] = "lever arm (m)", ["painDuring"] = "pain during", ["asTyped"] = "as typed", ["measureId"] = "measure",
         ["signId"] = "danger sign", ["byName"] = "decided by", ["findingId"] = "finding", ["exerciseId"] = "exercise",
         ["saidBack"] = "said back", ["expiresAtUtc"] = "expires at (UTC)", ["revokedAtUtc"] = "revoked at (UTC)",
-        ["lastOpenedAtUtc"] = "last opened at (UTC)", ["timeZone"] = "time zone", ["isDemo"] = "demo clinic", ["document"] = "content",
+        ["lastOpenedAtUtc"] = "last opened at (UTC)", ["timeZone"] = "time zone", ["isDemo"] = "demo clinic", ["document"] = "contents",
     };
 
     /// <summary>What was done: "changed patient", "signed visit", "reported session log".</summary>
@@ -29,33 +30,44 @@ public static class AuditWords
     }
 
     /// <summary>The fields that changed, each with before and after where the trail keeps them.</summary>
-    public static IReadOnlyList<string> Fields(AuditEntry entry)
+    public static IReadOnlyList<string> Fields(AuditEntry entry, ContentLibrary content)
     {
         ArgumentNullException.ThrowIfNull(entry);
+        ArgumentNullException.ThrowIfNull(content);
         using var changes = JsonDocument.Parse(entry.Changes);
         var said = new List<string>();
         foreach (var field in changes.RootElement.EnumerateObject())
         {
             var name = Names.TryGetValue(field.Name, out var known) ? known : Plain(field.Name);
             if (name.Length > 0)
-                said.Add(name + Change(field.Value));
+                said.Add(name + Change(field.Value, value => Named(content, field.Name, value)));
         }
 
         return said;
     }
 
-    private static string Change(JsonElement change)
+    private static string Change(JsonElement change, Func<string, string> named)
     {
         var before = change.TryGetProperty("before", out var b) ? b : (JsonElement?)null;
         var after = change.TryGetProperty("after", out var a) ? a : (JsonElement?)null;
         return (before, after) switch
         {
             (null, null) => "",
-            (null, { } now) => ": " + Value(now),
-            ({ } was, null) => ": was " + Value(was),
-            ({ } was, { } now) => $": {Value(was)} → {Value(now)}",
+            (null, { } now) => ": " + named(Value(now)),
+            ({ } was, null) => ": was " + named(Value(was)),
+            ({ } was, { } now) => $": {named(Value(was))} → {named(Value(now))}",
         };
     }
+
+    /// <summary>Ids of content by their names, states in words; everything else as it stands.</summary>
+    private static string Named(ContentLibrary content, string field, string value) => field switch
+    {
+        "measureId" => content.Exam.Measures.FirstOrDefault(m => m.Id == value)?.Name ?? value,
+        "signId" => value.Replace('-', ' '),
+        "exerciseId" => content.Exercise(value)?.Name ?? value,
+        "state" => Plain(value).Trim(),
+        _ => value,
+    };
 
     private static string Value(JsonElement value) => value.ValueKind switch
     {

@@ -26,11 +26,22 @@ public sealed record ProgramStory(ProgramVersion Version, DateOnly Day, Immutabl
 }
 
 /// <summary>One week of an episode, counted from the day it began.</summary>
+/// <param name="Number">The first week is 0.</param>
+/// <param name="LastNumber">The same, or the last of a run of weeks in which nothing happened.</param>
+/// <param name="From">First day.</param>
+/// <param name="Visits">Visits, latest first.</param>
+/// <param name="Programs">Program versions handed over or written, latest first.</param>
+/// <param name="Days">Days with a home session.</param>
 public sealed record WeekStory(
-    int Number, DateOnly From, ImmutableArray<VisitStory> Visits, ImmutableArray<ProgramStory> Programs, ImmutableArray<ProgressDay> Days)
+    int Number, int LastNumber, DateOnly From, ImmutableArray<VisitStory> Visits, ImmutableArray<ProgramStory> Programs, ImmutableArray<ProgressDay> Days)
 {
-    /// <summary>Last day of the week.</summary>
-    public DateOnly To => From.AddDays(6);
+    /// <summary>Last day of the week or of the run of weeks.</summary>
+    public DateOnly To => From.AddDays(7 * (LastNumber - Number) + 6);
+
+    /// <summary>"Week 3", "Weeks 4 to 6".</summary>
+    public string Title => LastNumber == Number
+        ? FormattableString.Invariant($"Week {Number}")
+        : FormattableString.Invariant($"Weeks {Number} to {LastNumber}");
 
     /// <summary>Whether nothing happened.</summary>
     public bool IsEmpty => Visits.IsEmpty && Programs.IsEmpty && Days.IsEmpty;
@@ -47,7 +58,7 @@ public sealed record EpisodeStory
     /// <summary>The one told; null when there is none.</summary>
     public required Episode? Episode { get; init; }
 
-    /// <summary>Its weeks, latest first, from the first to the last with anything in it.</summary>
+    /// <summary>Its weeks, latest first, from the first with anything in it to this one or the last before closing.</summary>
     public required ImmutableArray<WeekStory> Weeks { get; init; }
 
     public required ClinicTime Time { get; init; }
@@ -77,7 +88,7 @@ public sealed record EpisodeStory
             Patient = patient,
             Episodes = episodes,
             Episode = episode,
-            Weeks = episode is null ? [] : await WeeksAsync(desk, who, patient, episode, time),
+            Weeks = episode is null ? [] : await WeeksAsync(desk, who, patient, episode, time, episode.ClosedOn ?? desk.Today(clinic)),
             Time = time,
             Today = desk.Today(clinic),
         };
@@ -93,7 +104,7 @@ public sealed record EpisodeStory
     }
 
     private static async Task<ImmutableArray<WeekStory>> WeeksAsync(
-        CaseDesk desk, Acting who, Patient patient, Episode episode, ClinicTime time)
+        CaseDesk desk, Acting who, Patient patient, Episode episode, ClinicTime time, DateOnly until)
     {
         var stores = desk.Stores;
         var visits = await VisitsAsync(desk, who, patient, episode);
@@ -107,15 +118,30 @@ public sealed record EpisodeStory
         int[] used = [.. visits.Select(v => WeekOf(v.Visit.Day)), .. programs.Select(p => WeekOf(p.Day)), .. days.Select(d => WeekOf(d.Day))];
         if (used.Length == 0)
             return [];
-        return
-        [
-            .. Enumerable.Range(used.Min(), used.Max() - used.Min() + 1).Reverse().Select(week => new WeekStory(
+        var last = Math.Max(used.Max(), WeekOf(until));
+        return Folded(
+            Enumerable.Range(used.Min(), last - used.Min() + 1).Reverse().Select(week => new WeekStory(
+                week,
                 week,
                 episode.StartedOn.AddDays(7 * week),
                 [.. visits.Where(v => WeekOf(v.Visit.Day) == week).OrderByDescending(v => v.Visit.Number)],
                 [.. programs.Where(p => WeekOf(p.Day) == week).OrderByDescending(p => p.Version.Number)],
-                [.. days.Where(d => WeekOf(d.Day) == week)])),
-        ];
+                [.. days.Where(d => WeekOf(d.Day) == week)])));
+    }
+
+    /// <summary>Takes weeks in a row in which nothing happened together.</summary>
+    private static ImmutableArray<WeekStory> Folded(IEnumerable<WeekStory> latestFirst)
+    {
+        var weeks = new List<WeekStory>();
+        foreach (var week in latestFirst)
+        {
+            if (week.IsEmpty && weeks.Count > 0 && weeks[^1].IsEmpty)
+                weeks[^1] = week with { LastNumber = weeks[^1].LastNumber };
+            else
+                weeks.Add(week);
+        }
+
+        return [.. weeks];
     }
 
     private static ProgramStory Told(CaseDesk desk, ProgramVersion version, ClinicTime time)
@@ -131,18 +157,17 @@ public sealed record EpisodeStory
 
     private static async Task<IReadOnlyList<VisitStory>> VisitsAsync(CaseDesk desk, Acting who, Patient patient, Episode episode)
     {
-        var visits = await desk.Stores.Visits.ListAsync(who, episode.Id);
-        var measured = await desk.Stores.Visits.MeasurementsOfEpisodeAsync(who, episode.Id);
+        var records = await EpisodeRecords.LoadAsync(desk, who, patient, episode);
         var told = new List<VisitStory>();
-        foreach (var visit in visits)
+        foreach (var visit in records.Visits)
         {
-            if (measured.All(m => m.VisitId != visit.Id))
+            if (records.IsBlank(visit))
             {
                 told.Add(new VisitStory(visit, [], []));
                 continue;
             }
 
-            var reading = ReadingAt(desk, patient, episode, visits, measured, visit.Number);
+            var reading = records.ReadingAt(desk.Content.Basis, visit.Number);
             var decisions = (await desk.Stores.Visits.GetAsync(who, visit.Id))?.FindingDecisions ?? [];
             told.Add(new VisitStory(
                 visit,
@@ -152,22 +177,6 @@ public sealed record EpisodeStory
         }
 
         return told;
-    }
-
-    /// <summary>The case as it stood at a visit.</summary>
-    public static CaseReading ReadingAt(
-        CaseDesk desk, Patient patient, Episode episode, IReadOnlyList<Visit> visits, IReadOnlyList<DatedMeasurement> measured, int number)
-    {
-        ArgumentNullException.ThrowIfNull(desk);
-        ArgumentNullException.ThrowIfNull(patient);
-        ArgumentNullException.ThrowIfNull(episode);
-        var until = visits.Where(v => v.Number <= number).OrderBy(v => v.Number).ToArray();
-        return CaseReading.Of(desk.Content.Basis, new CaseFacts(
-            patient.PhysiqueOn(until[^1].Day),
-            episode.AffectedSide,
-            [.. until.Select(v => new CaseVisit(
-                v.Number, v.Day, [.. measured.Where(m => m.VisitId == v.Id).Select(m => m.Row.ToMeasurement())], []))],
-            episode.Irritability));
     }
 
     private static string Short(Interpretation found) => found.Measure.Name + " " + string.Join(", ", found.Readings.Select(r =>

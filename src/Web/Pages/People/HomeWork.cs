@@ -6,7 +6,7 @@ namespace MomentArm.Web.Pages.People;
 
 /// <summary>A patient's home exercise: day by day, and the reasons to look at it.</summary>
 /// <param name="Days">Days with sessions, judged by the pain rule.</param>
-/// <param name="Reasons">Reasons to look, urgent first.</param>
+/// <param name="Reasons">Reasons to look, urgent first; silence, if any, is one of them.</param>
 /// <param name="Ceiling">Pain agreed as acceptable, 0 to 10.</param>
 /// <param name="ProgramFrom">First day of the current program; null when there is none.</param>
 /// <param name="IsQuiet">Whether nothing was reported for as many days as count as quiet.</param>
@@ -15,6 +15,9 @@ public sealed record HomeWork(
 {
     /// <summary>The pain ceiling where no program names one.</summary>
     public const int UsualCeiling = 3;
+
+    /// <summary>The reasons without silence.</summary>
+    public required ImmutableArray<AttentionReason> Reported { get; init; }
 
     /// <summary>Reads what was reported against the program the patient has.</summary>
     public static HomeWork Of(
@@ -30,6 +33,9 @@ public sealed record HomeWork(
         var last = days.IsEmpty ? from : days[^1].Day;
         return new HomeWork(
             days, Attention.Reasons(days, reports, from, today), ceiling, from,
-            from is not null && today.DayNumber - last!.Value.DayNumber >= Attention.QuietDays);
+            from is not null && today.DayNumber - last!.Value.DayNumber >= Attention.QuietDays)
+        {
+            Reported = Attention.Reasons(days, reports, null, today),
+        };
     }
 }

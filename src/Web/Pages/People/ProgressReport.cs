@@ -101,15 +101,15 @@ public static class ProgressReport
     }
 
     /// <summary>Each measure and side: first, latest, and what the change amounts to.</summary>
-    public static IReadOnlyList<MeasureLine> Measures(
-        CaseDesk desk, Patient patient, Episode episode, IReadOnlyList<Visit> visits, IReadOnlyList<DatedMeasurement> measured)
+    public static IReadOnlyList<MeasureLine> Measures(CaseDesk desk, EpisodeRecords records)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(records);
+        var measured = records.Measured;
         var readings = new Dictionary<int, ImmutableArray<Interpretation>>();
         var lines = new List<(int Order, MeasureLine Line)>();
         foreach (var visitNumber in measured.GroupBy(m => m.Row.Cell).Select(g => g.Max(m => m.VisitNumber)).Distinct())
-            readings[visitNumber] = EpisodeStory.ReadingAt(desk, patient, episode, visits, measured, visitNumber).Interpretations;
+            readings[visitNumber] = records.ReadingAt(desk.Content.Basis, visitNumber).Interpretations;
         foreach (var cell in measured.GroupBy(m => m.Row.Cell))
         {
             var last = cell.MaxBy(m => m.VisitNumber)!;
@@ -118,7 +118,11 @@ public static class ProgressReport
                 lines.Add((found.Measure.Order + 100 * (int)found.Measure.Position, Line(found, last, cell.MinBy(m => m.VisitNumber)!)));
         }
 
-        return [.. lines.OrderBy(l => l.Order).ThenBy(l => l.Line.Measure, StringComparer.Ordinal).ThenBy(l => l.Line.Of, StringComparer.Ordinal).Select(l => l.Line)];
+        return
+        [
+            .. lines.OrderBy(l => l.Order).ThenBy(l => l.Line.Measure, StringComparer.Ordinal)
+                .ThenBy(l => l.Line.Of, StringComparer.Ordinal).Select(l => l.Line),
+        ];
     }
 
     private static MeasureLine Line(Interpretation found, DatedMeasurement last, DatedMeasurement first)

@@ -25,7 +25,7 @@ public enum TodayGroup
 }
 
 /// <summary>One reason, and the page where it is looked into.</summary>
-public sealed record TodayReason(Tone Tone, string Sentence, string Href);
+public sealed record TodayReason(Tone Tone, string Word, string Sentence, string Href);
 
 /// <summary>One open episode on the start page.</summary>
 /// <param name="Row">The records.</param>
@@ -67,10 +67,12 @@ public static class TodayBoard
         var home = HomeWork.Of(
             [.. row.RecentSessions.Select(s => s.ToLog())], [.. row.RecentMornings.Select(m => m.ToLog())],
             row.CurrentProgram, time, today);
-        var pain = home.Reasons.Select(r => new TodayReason(r.Urgent ? Tone.Stop : Tone.Watch, r.Sentence, href + "/progress"));
+        var pain = home.Reasons.Select(r => home.Reported.Contains(r)
+            ? new TodayReason(r.Urgent ? Tone.Stop : Tone.Watch, r.Urgent ? "Urgent" : "Look", r.Sentence, href + "/progress")
+            : new TodayReason(Tone.Neutral, "Quiet", r.Sentence, href + "/progress"));
         var due = Due(row, today, href).ToArray();
         var group = home.Reasons.Any(r => r.Urgent) ? TodayGroup.Urgent
-            : home.Reasons.Length > (home.IsQuiet ? 1 : 0) ? TodayGroup.Look
+            : !home.Reported.IsEmpty ? TodayGroup.Look
             : due.Length > 0 ? TodayGroup.Due
             : home.IsQuiet ? TodayGroup.Quiet
             : TodayGroup.AsPlanned;
@@ -82,14 +84,15 @@ public static class TodayBoard
     private static IEnumerable<TodayReason> Due(TodayRow row, DateOnly today, string href)
     {
         if (row.LastVisit is not { } visit)
-            yield return new TodayReason(Tone.Neutral, "No visit yet.", href);
+            yield return new TodayReason(Tone.Neutral, "Due", "No visit yet.", href);
         else if (visit.State == VisitState.Open && visit.Day < today)
             yield return new TodayReason(
-                Tone.Neutral, FormattableString.Invariant($"Visit {visit.Number} is not signed."), href + "/exam");
+                Tone.Neutral, "Due", FormattableString.Invariant($"Visit {visit.Number} is not signed."), href + "/exam");
         if (row.HasDraftProgram)
         {
             yield return new TodayReason(
                 Tone.Neutral,
+                "Due",
                 row.CurrentProgram is null ? "A program waits to be taught and handed over." : "A changed program waits to be taught and handed over.",
                 href + "/program");
         }
@@ -97,7 +100,7 @@ public static class TodayBoard
         if (row.LastVisitDay is { } day && today.DayNumber - day.DayNumber > DueDays)
         {
             yield return new TodayReason(
-                Tone.Neutral, FormattableString.Invariant($"Last visit {today.DayNumber - day.DayNumber} days ago."), href);
+                Tone.Neutral, "Due", FormattableString.Invariant($"Last visit {today.DayNumber - day.DayNumber} days ago."), href);
         }
     }
 }

@@ -87,6 +87,15 @@ export function moveBack(id) {
 
 /** Keys inside the danger questions: y and n answer and go on. @param {HTMLElement} root */
 export function startQuestions(root) {
+  root.addEventListener("click", event => {
+    const link = event.target instanceof Element ? event.target.closest("a.danger-act") : null;
+    const sign = link?.getAttribute("href")?.split("#decide-")[1];
+    const reason = sign ? document.getElementById(`reason-${sign}`) : null;
+    if (!reason) return;
+    event.preventDefault();
+    event.stopPropagation();
+    reason.focus();
+  });
   root.addEventListener("keydown", event => {
     const question = event.target instanceof Element ? event.target.closest("fieldset[data-sign]") : null;
     if (!question || event.ctrlKey || event.altKey || event.metaKey) return;
