@@ -35,7 +35,12 @@ public sealed class ProgramDesk(CaseDesk desk)
             return new SaveOutcome<ProgramVersion>.Refused(fault);
         var why = string.IsNullOrWhiteSpace(reason) ? null : reason.Trim();
         if (why is { Length: > LongestReason })
-            return new SaveOutcome<ProgramVersion>.Refused(FormattableString.Invariant($"The reason is longer than {LongestReason} letters; shorten it."));
+        {
+            return new SaveOutcome<ProgramVersion>.Refused(
+                FormattableString.Invariant($"The reason is longer than {LongestReason} letters; shorten it."));
+        }
+
+
         if (patientCase.Latest is { } latest && why is null && !ProgramDraft.Same(latest.ToProgram(), program))
             return new SaveOutcome<ProgramVersion>.Refused(ReasonSentence);
         return await desk.Stores.Programs.SaveAsync(who, patientCase.Episode.Id, program, why, basedOn);
@@ -53,7 +58,12 @@ public sealed class ProgramDesk(CaseDesk desk)
         if (patientCase.Gate.PrescribingStopped)
             return new SaveOutcome<ProgramVersion>.Refused(StoppedSentence);
         if (patientCase.Latest is not { } latest || latest.Id != versionId)
-            return new SaveOutcome<ProgramVersion>.Refused("A newer version of this program was saved. Load the page again and teach that one.");
+        {
+            return new SaveOutcome<ProgramVersion>.Refused(
+                "A newer version of this program was saved. Load the page again and teach that one.");
+        }
+
+
         var rows = Complete(latest.ToProgram(), taught);
         var lacking = rows.Where(row => !(row.Shown && row.SaidBack)).ToHashSet();
         if (lacking.Count > 0 && string.IsNullOrWhiteSpace(reasonWithout))

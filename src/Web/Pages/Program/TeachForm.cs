@@ -34,6 +34,13 @@ public sealed class TeachForm
         };
     }
 
+    /// <summary>Whether it was ticked for these exercises, in this order.</summary>
+    public bool Fits(TeachForm other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Rows.Select(r => (r.ExerciseId, Side: r.Side ?? "")).SequenceEqual(other.Rows.Select(r => (r.ExerciseId, Side: r.Side ?? "")));
+    }
+
     public IReadOnlyList<TeachBackInput> ToInputs() => [.. Rows.Select(row => row.ToInput())];
 }
 
