@@ -136,9 +136,9 @@ public sealed partial class ProgramBuilder : ComponentBase, IAsyncDisposable
         KeepSoon();
     }
 
-    private void TakeReason(ChangeEventArgs change)
+    private void TakeReason(string? typed)
     {
-        reason = change.Value?.ToString();
+        reason = typed;
         KeepSoon();
     }
 
