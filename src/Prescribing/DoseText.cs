@@ -17,7 +17,7 @@ public static class DoseText
         if (dose.Repetitions == 1 && dose.RepetitionsTo is null && dose.HoldSeconds > 0)
             text.Append(CultureInfo.InvariantCulture, $" hold {dose.HoldSeconds:0.#} s");
         else
-            text.Append(CultureInfo.InvariantCulture, $", out {dose.OutSeconds:0.#} s, hold {dose.HoldSeconds:0.#} s, back {dose.BackSeconds:0.#} s");
+            text.Append(CultureInfo.InvariantCulture, $", out {dose.OutSeconds:0.#} s{Held(dose)}, back {dose.BackSeconds:0.#} s");
         if (dose.WeightKg is > 0)
             text.Append(CultureInfo.InvariantCulture, $", {dose.WeightKg:0.##} kg");
         text.Append(CultureInfo.InvariantCulture, $", rest {dose.RestSeconds} s");
@@ -57,6 +57,9 @@ public static class DoseText
             text.Append(CultureInfo.InvariantCulture, $" Do it {Times(dose.TimesPerDay)} a day.");
         return text.ToString();
     }
+
+    private static string Held(Dose dose) =>
+        dose.HoldSeconds > 0 ? string.Create(CultureInfo.InvariantCulture, $", hold {dose.HoldSeconds:0.#} s") : "";
 
     private static string Count(Dose dose) => dose.RepetitionsTo is { } to
         ? string.Create(CultureInfo.InvariantCulture, $"{dose.Repetitions}\u2013{to}")

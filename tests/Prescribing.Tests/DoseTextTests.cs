@@ -23,7 +23,7 @@ public class DoseTextTests
         {
             new Dose { Sets = 2, Repetitions = 10, RepetitionsTo = 15, WeightKg = 1.5, RestSeconds = 90, DaysPerWeek = 1, Effort = 7 }, "push",
             "10\u201315 pushes, 2 times. Use 1.5 kg. Rest 90 seconds between.",
-            "2 \u00d7 10\u201315, out 2 s, hold 0 s, back 3 s, 1.5 kg, rest 90 s, 1 day a week, effort 7 of 10"
+            "2 \u00d7 10\u201315, out 2 s, back 3 s, 1.5 kg, rest 90 s, 1 day a week, effort 7 of 10"
         },
         {
             new Dose { Sets = 1, Repetitions = 1, HoldSeconds = 1, DaysPerWeek = 2 }, "step",
@@ -33,7 +33,7 @@ public class DoseTextTests
         {
             new Dose { Sets = 3, Repetitions = 12, OutSeconds = 1.5, BackSeconds = 2.5, WeightKg = 2, RestSeconds = 120, DaysPerWeek = 4, TimesPerDay = 3 }, "press",
             "12 presses, 3 times. Use 2 kg. Rest 2 minutes between. Do it 3 times a day.",
-            "3 \u00d7 12, out 1.5 s, hold 0 s, back 2.5 s, 2 kg, rest 120 s, 3 times a day, 4 days a week"
+            "3 \u00d7 12, out 1.5 s, back 2.5 s, 2 kg, rest 120 s, 3 times a day, 4 days a week"
         },
     };
 

@@ -26,9 +26,19 @@ public sealed record ProgramDraft
 
     public string Write() => JsonSerializer.Serialize(this, Json);
 
-    /// <summary>Whether two programs say the same.</summary>
+    /// <summary>
+    /// Whether a clinician would call two programs the same: what was computed at the time (shares, versions) does not count,
+    /// since it changes with every new measurement.
+    /// </summary>
     public static bool Same(HomeProgram? one, HomeProgram? other) =>
-        JsonSerializer.Serialize(one, Json) == JsonSerializer.Serialize(other, Json);
+        JsonSerializer.Serialize(AsWritten(one), Json) == JsonSerializer.Serialize(AsWritten(other), Json);
+
+    private static HomeProgram? AsWritten(HomeProgram? program) => program is null ? null : program with
+    {
+        Items = [.. program.Items.Select(item => item with { LoadShare = null, Dose = item.Dose with { DaysPerWeek = program.DaysPerWeek } })],
+        EngineVersion = "",
+        ContentVersion = "",
+    };
 
     /// <summary>Reads what was kept, as written here or by a save that was turned away; null when it can't be read.</summary>
     public static ProgramDraft? Read(string text)
