@@ -14,7 +14,7 @@ internal static class ExerciseCommands
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
     private static readonly Option<Side> WorkingSide = SideOption();
 
-    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), Load() };
+    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), Load(), SettleCommand.Build(Id, WorkingSide) };
 
     private static Option<Side> SideOption()
     {
@@ -75,27 +75,17 @@ internal static class ExerciseCommands
         return draw;
     }
 
-    /// <summary>What a quantity says of itself, without the name of a parameter; stature is typed in centimeters.</summary>
-    private static string Sentence(ArgumentOutOfRangeException error)
-    {
-        var sentence = error.Message.Split(" (Parameter", 2)[0];
-        return error.ParamName is "stature" ? $"Stature: {sentence} Type it in centimeters." : sentence;
-    }
-
-    private static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
+    internal static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
 
     private static Command Load()
     {
-        var sex = new Option<Sex?>("--sex") { Description = "female or male." };
-        sex.AcceptOnlyFromAmong("female", "male");
-        var age = new Option<double?>("--age") { Description = "Age in years." };
-        var stature = new Option<double?>("--stature") { Description = "Stature in centimeters." };
-        var mass = new Option<double?>("--mass") { Description = "Body mass in kilograms." };
+        var person = new PersonOptions();
         var weight = new Option<double>("--weight") { Description = "Added weight in kilograms where the exercise takes one." };
         var load = new Command("load", "Prints the load shares of an exercise for a person without strength tests.\nExample: momentarm exercise load side-lying-leg-raise --side left --sex female --stature 168 --mass 64")
         {
-            Id, WorkingSide, sex, age, stature, mass, weight,
+            Id, WorkingSide, weight,
         };
+        person.AddTo(load);
         load.SetAction(parse =>
         {
             var output = Output.For(parse);
@@ -103,22 +93,22 @@ internal static class ExerciseCommands
                 return 1;
             if (library.Exercise(parse.GetValue(Id)!) is not { } exercise)
                 return output.Faults([NoSuch(parse.GetValue(Id)!)]);
-            if (parse.GetValue(age) is { } years && !(years is >= 0 and <= 120))
-                return output.Faults([string.Create(CultureInfo.InvariantCulture, $"{years} years is not usable: give an age from 0 to 120.")]);
-            var physique = new Physique(parse.GetValue(sex), parse.GetValue(age), parse.GetValue(stature) / 100, parse.GetValue(mass));
+            var (physique, fault) = person.Read(parse);
+            if (physique is null)
+                return output.Faults([fault!]);
             try
             {
                 var model = library.Body.Build(physique);
-                var person = new PersonalLoads(
+                var loads = new PersonalLoads(
                     model, library.Body.Points, new PatientCapacity(library.Body.Capacities, physique, model, []));
                 var side = parse.GetValue(WorkingSide);
-                var result = person.Of(exercise, side, parse.GetValue(weight));
+                var result = loads.Of(exercise, side, parse.GetValue(weight));
                 output.Write(new { exercise.Id, side, result.Computed, result.Shares, result.Problems, model.Assumptions }, LoadText.Of(exercise, side, result, model));
                 return 0;
             }
             catch (ArgumentOutOfRangeException error)
             {
-                return output.Faults([Sentence(error)]);
+                return output.Faults([PersonOptions.Sentence(error)]);
             }
         });
         return load;

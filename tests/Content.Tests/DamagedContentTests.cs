@@ -48,21 +48,26 @@ public sealed class DamagedContentTests : IDisposable
     {
         Change("exercises/lateral-step-down.json", "\"hipFlexionDeg\": 66", "\"hipFlexionDeg\": 20");
 
-        var fault = Assert.Single(ContentLibrary.TryRead(folder).Faults);
+        // Told once for each build that is checked: usual, small, tall.
+        var faults = ContentLibrary.TryRead(folder).Faults;
 
-        Assert.Equal("exercises/lateral-step-down.json", fault.File);
-        Assert.Equal("poses.end", fault.Path);
-        Assert.Contains("Falls backward", fault.What, StringComparison.Ordinal);
+        Assert.Equal(3, faults.Count);
+        Assert.All(faults, fault =>
+        {
+            Assert.Equal("exercises/lateral-step-down.json", fault.File);
+            Assert.StartsWith("poses.end at ", fault.Path, StringComparison.Ordinal);
+            Assert.Contains("Falls backward", fault.What, StringComparison.Ordinal);
+        });
     }
 
     [Fact]
     public void A_contact_that_misses_its_surface_is_refused_with_the_distance()
     {
-        Change("exercises/seated-knee-extension.json", "\"heightM\": 0.41", "\"heightM\": 0.61");
+        Change("exercises/seated-knee-extension.json", "\"heightM\": 0.40", "\"heightM\": 0.61");
 
         var faults = ContentLibrary.TryRead(folder).Faults;
 
-        Assert.Contains(faults, f => f.Path == "poses.start" && f.What.Contains("misses its surface by", StringComparison.Ordinal));
+        Assert.Contains(faults, f => f.Path.StartsWith("poses.start at ", StringComparison.Ordinal) && f.What.Contains("cannot reach the", StringComparison.Ordinal) && f.What.Contains(" cm ", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -8,6 +8,9 @@ public static class Loading
     /// <summary>Poses along the movement at which it is loaded, ends included.</summary>
     public const int PosesPerMovement = 21;
 
+    /// <summary>A contact this far from its surface makes the numbers doubtful, metres.</summary>
+    public const double DoubtfulGapM = 0.01;
+
     /// <summary>Computes the load of a movement.</summary>
     /// <param name="model">The person's body.</param>
     /// <param name="points">Named surface points.</param>
@@ -31,10 +34,10 @@ public static class Loading
         for (var step = 0; step < steps; step++)
         {
             var fraction = steps == 1 ? 0 : (double)step / (steps - 1);
-            var placed = Placing.Place(model, points, FrameBetween.At(movement, fraction), working);
+            var placed = Settling.Settle(model, points, FrameBetween.At(movement, fraction), working);
             state.Update(placed.Pose);
-            if (placed.LargestGapM > 0.03)
-                Note(problems, FormattableString.Invariant($"A contact misses its surface by {placed.LargestGapM * 100:0} cm: the numbers are doubtful."));
+            if (Settling.Missing(placed, DoubtfulGapM) is { } missing)
+                Note(problems, missing + " The numbers are doubtful.");
             if (ForcesOn(model, points, movement, working, addedKg, state, placed, problems) is not { } forces)
                 return new MovementLoad([], [.. problems], false);
             JointMoments.Required(state, forces, moments);
@@ -42,7 +45,7 @@ public static class Loading
         }
 
         return new MovementLoad(
-            [.. peaks.Values.Where(s => s.Middle >= 0.01).OrderByDescending(s => s.Middle).ThenBy(s => s.Action).ThenBy(s => s.Side)],
+            [.. peaks.Values.Where(s => s.Middle >= 0.01).OrderByDescending(s => Math.Round(s.Middle, 6)).ThenBy(s => s.Action).ThenBy(s => s.Side)],
             [.. problems],
             true);
     }

@@ -52,6 +52,6 @@ public sealed class BodyPose
         return mirrored;
     }
 
-    private static bool SignedBySide(Motion motion) =>
+    internal static bool SignedBySide(Motion motion) =>
         motion is Motion.TrunkBending or Motion.TrunkRotation or Motion.NeckBending or Motion.NeckRotation;
 }

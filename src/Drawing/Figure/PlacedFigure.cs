@@ -13,7 +13,7 @@ internal sealed class PlacedFigure
         Model = model;
         Working = working;
         this.points = points;
-        Placed = Placing.Place(model, points, frame, working);
+        Placed = Settling.Settle(model, points, frame, working);
         state = new BodyState(model);
         state.Update(Placed.Pose);
 

@@ -2,19 +2,6 @@ using System.Collections.Immutable;
 
 namespace MomentArm.Body;
 
-/// <summary>A body placed in the room, with its contacts.</summary>
-/// <param name="Pose">The pose in the room.</param>
-/// <param name="Contacts">The contact points in the room.</param>
-/// <param name="LargestGapM">How far the worst contact is from its surface, metres; 0 when all meet.</param>
-public sealed record PlacedBody(BodyPose Pose, ImmutableArray<PlacedContact> Contacts, double LargestGapM);
-
-/// <summary>One contact point of a placed body.</summary>
-/// <param name="Contact">The contact as the author gave it.</param>
-/// <param name="Segment">Index of the segment that touches.</param>
-/// <param name="Local">The point in the segment's frame, metres.</param>
-/// <param name="Point">The point in the room, metres.</param>
-public sealed record PlacedContact(SurfaceContact Contact, int Segment, Vec3 Local, Vec3 Point);
-
 /// <summary>
 /// Lays a posed body on its surfaces as one rigid piece: height, pitch and roll are found by least squares so that the
 /// contact points lie on floor, seat or step. Joint angles are kept as the author gave them; what does not meet is told.
@@ -57,12 +44,7 @@ public static class Placing
         state.Update(pose);
 
         var placed = contacts.Select(c => c with { Point = state.Point(c.Segment, c.Local) }).ToImmutableArray();
-        var gap = placed
-            .Where(c => c.Contact.Surface != SurfaceKind.Wall)
-            .Select(c => Math.Abs(c.Point.Y - c.Contact.HeightM))
-            .DefaultIfEmpty(0)
-            .Max();
-        return new PlacedBody(pose, placed, gap);
+        return new PlacedBody(pose, placed, placed.Select(c => Math.Abs(c.Gap)).DefaultIfEmpty(0).Max(), []);
     }
 
     private static ImmutableArray<PlacedContact> ContactsOf(

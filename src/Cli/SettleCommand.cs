@@ -1,0 +1,97 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using MomentArm.Body;
+using MomentArm.Content;
+using MomentArm.Prescribing;
+
+namespace MomentArm.Cli;
+
+/// <summary>exercise settle: how the poses of an exercise come to lie on their contacts, for an author at work.</summary>
+internal static class SettleCommand
+{
+    private const double Degree = Math.PI / 180;
+
+    internal static Command Build(Argument<string> id, Option<Side> workingSide)
+    {
+        var person = new PersonOptions();
+        var settle = new Command("settle", "Says how each pose settles: gaps, the joints that gave way, what rests where, or why it cannot be.\nExample: momentarm exercise settle bridge --sex female --stature 150 --mass 52")
+        {
+            id, workingSide,
+        };
+        person.AddTo(settle);
+        settle.SetAction(parse =>
+        {
+            var output = Output.For(parse);
+            if (output.Library(parse) is not { } library)
+                return 1;
+            if (library.Exercise(parse.GetValue(id)!) is not { } exercise)
+                return output.Faults([ExerciseCommands.NoSuch(parse.GetValue(id)!)]);
+            var (physique, fault) = person.Read(parse);
+            if (physique is null)
+                return output.Faults([fault!]);
+            try
+            {
+                var poses = Poses(library, exercise, library.Body.Build(physique), parse.GetValue(workingSide));
+                output.Write(new { exercise.Id, poses }, Text(exercise, poses));
+                return poses.Any(p => p.Refusal is not null) ? 1 : 0;
+            }
+            catch (ArgumentOutOfRangeException error)
+            {
+                return output.Faults([PersonOptions.Sentence(error)]);
+            }
+        });
+        return settle;
+    }
+
+    private static Pose[] Poses(ContentLibrary library, Exercise exercise, BodyModel model, Side side) =>
+    [
+        .. exercise.Movement.Frames.Select(frame =>
+        {
+            var settled = Settling.Settle(model, library.Body.Points, frame, side);
+            return new Pose(
+                frame.Name, Math.Round(settled.LargestGapM * 100, 2), Settling.Refusal(model, settled),
+                [.. settled.Changes.Select(c => new Change(c.Motion, c.Side, Math.Round(c.From / Degree, 1), Math.Round(c.To / Degree, 1)))],
+                Resting(model, settled));
+        }),
+    ];
+
+    /// <summary>Kilograms on each named contact.</summary>
+    private static Rest[] Resting(BodyModel model, PlacedBody settled)
+    {
+        var state = new BodyState(model);
+        state.Update(settled.Pose);
+        var bearing = settled.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall).ToArray();
+        var support = VerticalSupport.Solve(
+            [.. bearing.Select(c => c.Point)], RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]), state.MassCenter(),
+            model.MassKg * BodyModel.Gravity, state.Rotations[0] * Vec3.UnitX);
+        return support.Stands
+            ? [.. bearing.Zip(support.Forces)
+                .GroupBy(b => (b.First.Contact.Point, b.First.Contact.Limb))
+                .Select(g => new Rest(g.Key.Point, g.Key.Limb, Math.Round(g.Sum(b => b.Second) / BodyModel.Gravity, 1)))]
+            : [];
+    }
+
+    private static string Text(Exercise exercise, IEnumerable<Pose> poses)
+    {
+        var text = new StringBuilder();
+        foreach (var pose in poses)
+        {
+            text.AppendLine(CultureInfo.InvariantCulture, $"{exercise.Id}, {pose.Name}: {(pose.Refusal is null ? "settles" : "refused")}, largest gap {pose.LargestGapCm:0.00} cm");
+            if (pose.Refusal is { } refusal)
+                text.AppendLine("  " + refusal);
+            foreach (var change in pose.Changes)
+                text.AppendLine(CultureInfo.InvariantCulture, $"  gave way: {change.Motion} {change.Side?.ToString() ?? "midline"} from {change.FromDeg:0.0} to {change.ToDeg:0.0} degrees (model sign)");
+            foreach (var rest in pose.Resting)
+                text.AppendLine(CultureInfo.InvariantCulture, $"  rests: {rest.Point}{(rest.Limb is { } limb ? ", " + limb.ToString().ToLowerInvariant() : "")} {rest.Kilograms:0.0} kg");
+        }
+
+        return text.Append("  Weight split is an assumption where more than three points bear; upward forces only.").ToString();
+    }
+
+    private sealed record Pose(string Name, double LargestGapCm, string? Refusal, Change[] Changes, Rest[] Resting);
+
+    private sealed record Change(Motion Motion, Side? Side, double FromDeg, double ToDeg);
+
+    private sealed record Rest(string Point, Limb? Limb, double Kilograms);
+}
