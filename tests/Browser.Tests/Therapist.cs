@@ -150,8 +150,11 @@ internal sealed class Therapist(IPage page)
     }
 
     /// <summary>Waits until the live parts of the page answer.</summary>
-    internal async Task LiveAsync() =>
-        await page.WaitForFunctionAsync("() => !!window.Blazor && !document.querySelector('[readonly]#type-as-you-measure')");
+    internal async Task LiveAsync()
+    {
+        await Expect(page.Locator(".asks[data-keys=on]")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        await Expect(page.Locator(".exam-columns[data-keys=on]")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+    }
 
     private async Task<bool> IsAtAsync(string cell) =>
         await page.EvaluateAsync<string?>("document.activeElement && document.activeElement.id") == cell;

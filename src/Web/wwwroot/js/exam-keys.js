@@ -60,6 +60,7 @@ function restore(cell) {
 
 /** Keys inside the exam grid. @param {HTMLElement} root */
 export function startGrid(root) {
+  root.dataset.keys = "on";
   root.addEventListener("focusin", event => {
     if (event.target instanceof HTMLInputElement) valueAtFocus = event.target.value;
   });
@@ -87,6 +88,7 @@ export function moveBack(id) {
 
 /** Keys inside the danger questions: y and n answer and go on. @param {HTMLElement} root */
 export function startQuestions(root) {
+  root.dataset.keys = "on";
   root.addEventListener("click", event => {
     const link = event.target instanceof Element ? event.target.closest("a.danger-act") : null;
     const sign = link?.getAttribute("href")?.split("#decide-")[1];
