@@ -7,8 +7,9 @@ namespace MomentArm.Content;
 /// <param name="Tables">Mass tables.</param>
 /// <param name="Points">Named surface points.</param>
 /// <param name="Capacities">Published strength.</param>
+/// <param name="Muscles">Muscle paths.</param>
 public sealed record BodyContent(
-    SkeletonData Skeleton, IReadOnlyList<SegmentTable> Tables, SurfacePoints Points, CapacityTables Capacities)
+    SkeletonData Skeleton, IReadOnlyList<SegmentTable> Tables, SurfacePoints Points, CapacityTables Capacities, MuscleTable Muscles)
 {
     /// <summary>Reads content/body.</summary>
     /// <param name="contentFolder">The content folder.</param>
@@ -24,8 +25,9 @@ public sealed record BodyContent(
         var tables = File<SegmentsFile>("segments.json")?.ToTables(faults);
         var points = File<SurfacePointsFile>("surface-points.json")?.ToPoints(faults);
         var capacities = File<CapacityFile>("capacity.json")?.ToTables(faults);
+        var muscles = File<MusclesFile>("muscles.json")?.ToTable(skeleton, faults);
         return faults.Faults.Count == before
-            ? new BodyContent(skeleton!, tables!, points!, capacities!)
+            ? new BodyContent(skeleton!, tables!, points!, capacities!, muscles!)
             : null;
     }
 
@@ -33,4 +35,9 @@ public sealed record BodyContent(
     /// <param name="physique">What is known of the person.</param>
     /// <returns>The scaled body.</returns>
     public BodyModel Build(Physique physique) => BodyModelBuilder.Build(Skeleton, Tables, physique);
+
+    /// <summary>The muscles of a body.</summary>
+    /// <param name="model">The body.</param>
+    /// <returns>The scaled muscles, both sides.</returns>
+    public MuscleSet MusclesOf(BodyModel model) => MuscleSet.Build(Muscles, Skeleton, model);
 }

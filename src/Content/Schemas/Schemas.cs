@@ -19,6 +19,7 @@ public static class Schemas
         ("exercise", typeof(ExerciseFile)),
         ("exercise-words", typeof(ExerciseWordsFile)),
         ("measure", typeof(MeasureFile)),
+        ("muscles", typeof(MusclesFile)),
         ("patient-words", typeof(PatientWordsFile)),
         ("segments", typeof(SegmentsFile)),
         ("skeleton", typeof(SkeletonFile)),
