@@ -53,6 +53,7 @@ internal static class CommandLine
             + "  momentarm exercise draw clam --side left --out clam.svg\n"
             + "  momentarm exercise load side-lying-leg-raise --sex female --stature 168 --mass 64\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
+            + "  momentarm body check\n"
             + "  momentarm content check\n"
             + "  momentarm content schemas\n"
             + "  momentarm backup data/demo/clinic.db clinic-backup.zip\n\n"
@@ -62,6 +63,7 @@ internal static class CommandLine
         root.Subcommands.Add(ContentCommands.Build());
         root.Subcommands.Add(ExerciseCommands.Build());
         root.Subcommands.Add(CaseCommands.Build());
+        root.Subcommands.Add(BodyCommands.Build());
         root.Subcommands.Add(BackupCommands.Backup());
         root.Subcommands.Add(BackupCommands.Restore());
         return root;

@@ -36,17 +36,14 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
     private Exercise? Make(ExerciseFile raw)
     {
         var before = faults.Faults.Count;
+        var rules = new PoseRules(points, file, faults);
         if (raw.Poses.Count == 0)
             Fault("poses", "There is no pose.", "Give at least one.");
         for (var i = 0; i < raw.Poses.Count; i++)
-            CheckPose(raw.Poses[i], $"poses[{i}]");
+            rules.CheckPose(raw.Poses[i], $"poses[{i}]");
         for (var i = 0; i < raw.Props.Count; i++)
-            CheckPoint(raw.Props[i].At, $"props[{i}].at");
-        for (var i = 0; i < raw.AddedLoads.Count; i++)
-        {
-            CheckPoint(raw.AddedLoads[i].At, $"addedLoads[{i}].at");
-            CheckRange(raw.AddedLoads[i].MassKg, 0, 240, $"addedLoads[{i}].massKg", "kg");
-        }
+            rules.CheckPoint(raw.Props[i].At, $"props[{i}].at");
+        rules.CheckLoads(raw.AddedLoads, "");
 
         if (raw.Loads.Count == 0 && raw.Groups.Count == 0)
             Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads or muscle groups in groups.");
@@ -67,7 +64,7 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             {
                 Frames = [.. raw.Poses.Select(PoseConversion.ToFrame)],
                 Props = [.. raw.Props.Select(p => new Prop(p.Kind, p.At, p.Limb, p.HeightM))],
-                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg))],
+                Loads = PoseConversion.ToLoads(raw.AddedLoads),
                 View = raw.View,
                 Bilateral = raw.Bilateral,
             },
@@ -82,46 +79,6 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             Faults = [.. raw.Faults.Select(f => new Fault(f.Seen, f.Cue))],
             SetUpSeconds = raw.SetUpSeconds,
         };
-    }
-
-    private void CheckPose(PoseFile pose, string path)
-    {
-        foreach (var (limb, name) in new[] { (pose.Working, "working"), (pose.Other, "other") })
-            CheckLimb(limb, $"{path}.{name}");
-        CheckRange(pose.Axial.TrunkFlexionDeg, -45, 110, $"{path}.axial.trunkFlexionDeg", "degrees");
-        CheckRange(pose.Axial.TrunkBendToWorkingDeg, -45, 45, $"{path}.axial.trunkBendToWorkingDeg", "degrees");
-        CheckRange(pose.Axial.TrunkTurnToWorkingDeg, -60, 60, $"{path}.axial.trunkTurnToWorkingDeg", "degrees");
-        CheckRange(pose.Axial.NeckFlexionDeg, -70, 70, $"{path}.axial.neckFlexionDeg", "degrees");
-        CheckRange(pose.Axial.NeckBendToWorkingDeg, -50, 50, $"{path}.axial.neckBendToWorkingDeg", "degrees");
-        CheckRange(pose.Axial.NeckTurnToWorkingDeg, -90, 90, $"{path}.axial.neckTurnToWorkingDeg", "degrees");
-        CheckRange(pose.PitchHintDeg, -120, 120, $"{path}.pitchHintDeg", "degrees");
-        if (pose.Contacts.Count == 0)
-            Fault($"{path}.contacts", "Nothing touches anything.", "Name at least one contact.");
-        for (var i = 0; i < pose.Contacts.Count; i++)
-        {
-            var contact = pose.Contacts[i];
-            CheckPoint(contact.Point, $"{path}.contacts[{i}].point");
-            if (contact.Limb is null && points.Has(contact.Point) && points.Resolve(contact.Point).Any(p => p.BothSides))
-                Fault($"{path}.contacts[{i}].limb", $"\"{contact.Point}\" is there on both sides.", "Say whose: working or other.");
-            CheckRange(contact.HeightM, 0, 1.5, $"{path}.contacts[{i}].heightM", "m");
-        }
-    }
-
-    private void CheckLimb(LimbFile limb, string path)
-    {
-        CheckRange(limb.HipFlexionDeg, -40, 140, path + ".hipFlexionDeg", "degrees");
-        CheckRange(limb.HipAbductionDeg, -45, 70, path + ".hipAbductionDeg", "degrees");
-        CheckRange(limb.HipInternalRotationDeg, -70, 60, path + ".hipInternalRotationDeg", "degrees");
-        CheckRange(limb.KneeFlexionDeg, -10, 155, path + ".kneeFlexionDeg", "degrees");
-        CheckRange(limb.AnkleDorsiflexionDeg, -60, 45, path + ".ankleDorsiflexionDeg", "degrees");
-        CheckRange(limb.SubtalarEversionDeg, -35, 25, path + ".subtalarEversionDeg", "degrees");
-        CheckRange(limb.ToeExtensionDeg, -45, 80, path + ".toeExtensionDeg", "degrees");
-        CheckRange(limb.ShoulderFlexionDeg, -70, 185, path + ".shoulderFlexionDeg", "degrees");
-        CheckRange(limb.ShoulderAbductionDeg, -60, 185, path + ".shoulderAbductionDeg", "degrees");
-        CheckRange(limb.ShoulderInternalRotationDeg, -100, 100, path + ".shoulderInternalRotationDeg", "degrees");
-        CheckRange(limb.ElbowFlexionDeg, -10, 155, path + ".elbowFlexionDeg", "degrees");
-        CheckRange(limb.ForearmPronationDeg, 0, 180, path + ".forearmPronationDeg", "degrees");
-        CheckRange(limb.WristFlexionDeg, -90, 90, path + ".wristFlexionDeg", "degrees");
     }
 
     private void CheckDose(DoseFile dose)
@@ -140,25 +97,14 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             CheckRange(effort, 0, 10, "dose.effort", "");
     }
 
-    private void CheckPoint(string? name, string path)
-    {
-        if (name is not null && !points.Has(name))
-            Fault(path, $"The body has no point \"{name}\".", "Use a name of body/surface-points.json.");
-    }
-
     private void CheckSource(string key, string path)
     {
         if (!sources.Contains(key))
             Fault(path, $"There is no source \"{key}\".", "Add it to sources.json or correct the key.");
     }
 
-    private void CheckRange(double value, double least, double most, string path, string unit)
-    {
-        if (!(value >= least && value <= most))
-        {
-            Fault(path, FormattableString.Invariant($"{value} {unit} lies outside {least} to {most}.").Replace("  ", " ", StringComparison.Ordinal), "Correct the number.");
-        }
-    }
+    private void CheckRange(double value, double least, double most, string path, string unit) =>
+        new PoseRules(points, file, faults).CheckRange(value, least, most, path, unit);
 
     private void Fault(string path, string what, string mend) => faults.Add(file, null, path, what, mend);
 }
