@@ -87,7 +87,7 @@ internal static class CheckTable
     }
 
     private static string Row(string check, string source, string expected, string tolerance, string got, string verdict) =>
-        $"{Cut(check, 31),-31} {Cut(source, 21),-21} {expected,-14} {tolerance,-10} {got,-12} {verdict}";
+        $"{Cut(check, 31),-31} {Cut(source, 20),-20} {expected,-14} {tolerance,-9} {got,-12} {verdict}";
 
     private static string Cut(string text, int most) => text.Length <= most ? text : text[..(most - 1)] + ".";
 
