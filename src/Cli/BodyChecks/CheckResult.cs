@@ -27,8 +27,10 @@ internal enum Verdict
 /// <param name="Expected">The expected number beside <paramref name="Got"/>, for a number or table.</param>
 /// <param name="Spread">Least and largest value over the variations that can be held; null when not varied.</param>
 /// <param name="Varied">How many variations could be held.</param>
+/// <param name="Agreeing">In how many of these it agrees as well.</param>
 /// <param name="Values">The values of an order by name.</param>
 /// <param name="Fault">The first pair out of order, or why nothing was calculated.</param>
+/// <param name="Awaited">Whether nothing was calculated only because joint forces or muscle effort are not calculated yet.</param>
 internal sealed record CheckResult(
     CheckFile Check,
     bool? Agrees,
@@ -37,20 +39,15 @@ internal sealed record CheckResult(
     double? Expected,
     (double Low, double High)? Spread,
     int Varied,
+    int Agreeing,
     ImmutableArray<(string Name, double Value)> Values,
-    string? Fault)
+    string? Fault,
+    bool Awaited = false)
 {
-    /// <summary>
-    /// A gated check that cannot be calculated is a miss, but for joint forces and muscle effort, which no one calculates yet.
-    /// </summary>
+    /// <summary>What became of it; a gated check that cannot be calculated is a miss, unless it is awaited.</summary>
     internal Verdict Verdict =>
-        Agrees is null && (!Check.Gate || Awaited(Check)) ? Verdict.NotComputed
+        Agrees is null && (!Check.Gate || Awaited) ? Verdict.NotComputed
         : !Check.Gate ? Verdict.ReportedOnly
         : Agrees == true ? Verdict.Pass
         : Verdict.Miss;
-
-    private static bool Awaited(CheckFile check) =>
-        (check.Quantity is { } one ? [one] : check.Values!.Values).Any(Awaited);
-
-    private static bool Awaited(QuantityFile q) => q.Kind is QuantityKind.JointForce or QuantityKind.Effort || q.Of.Any(Awaited);
 }

@@ -45,7 +45,7 @@ internal static class CheckTable
             r.Check.Expected,
             got = r.Got,
             gotFor = r.GotFor,
-            spread = r.Spread is { } s ? new { low = s.Low, high = s.High, held = r.Varied, of = Variation.All.Length } : null,
+            varied = r.Check.Vary ? new { tried = Variation.All.Length, held = r.Varied, agreeing = r.Agreeing, low = r.Spread?.Low, high = r.Spread?.High } : null,
             values = r.Values.IsEmpty ? null : r.Values.ToDictionary(v => v.Name, v => v.Value),
             agrees = r.Agrees,
             r.Verdict,
@@ -71,15 +71,16 @@ internal static class CheckTable
             : r.Expected is { } one && expected.Table is not null ? $"off {Number(Math.Abs(r.Got!.Value - one))}"
             : $"{Number(r.Got!.Value, fine)} {unit}";
         text.AppendLine(Row("  " + r.Check.Id, r.Check.Source, wanted, tolerance, got, Words(r)).TrimEnd());
-        if (r.Spread is { } spread)
-        {
-            Indent(text, string.Create(
-                CultureInfo.InvariantCulture,
-                $"{Number(spread.Low)} to {Number(spread.High)} {unit} with trunk, shank and pressure varied ({r.Varied} of {Variation.All.Length} held)"));
-        }
-
         if (expected.Order is not null && !r.Values.IsEmpty)
             Indent(text, string.Join(", ", r.Values.Select(v => $"{v.Name} {Number(v.Value)}")) + (unit.Length > 0 ? " " + unit : ""));
+        if (r.Varied > 0)
+        {
+            var range = r.Spread is { } spread ? $"{Number(spread.Low)} to {Number(spread.High)} {unit} " : "";
+            Indent(text, string.Create(
+                CultureInfo.InvariantCulture,
+                $"{range}with trunk, shank and pressure varied: {r.Varied} of {Variation.All.Length} can be held, {r.Agreeing} of them agree"));
+        }
+
         if (r.Agrees != true && r.Fault is { } fault)
             Indent(text, fault);
         if (r.Agrees != true && r.Check.Remark is { } remark)

@@ -4,9 +4,14 @@ using MomentArm.Content;
 namespace MomentArm.Cli;
 
 /// <summary>A calculated quantity, or why there is none.</summary>
-internal readonly record struct Calculated(double? Value, string? Why)
+/// <param name="Value">The value.</param>
+/// <param name="Why">Why there is none.</param>
+/// <param name="Awaited">Whether there is none only because the way of holding poses does not calculate such a thing.</param>
+internal readonly record struct Calculated(double? Value, string? Why, bool Awaited = false)
 {
     internal static Calculated No(string why) => new(null, why);
+
+    internal static Calculated NotYet(string why) => new(null, why, true);
 
     public static implicit operator Calculated(double value) =>
         double.IsFinite(value) ? new(value, null) : No("It does not come to a number.");
@@ -86,9 +91,9 @@ internal sealed class Quantities(CheckPeople people)
             case QuantityKind.JointForce:
                 return held.JointForces is { } forces
                     ? 100 * forces[(q.Joint!.Value, side)] / (model.MassKg * BodyModel.Gravity)
-                    : Calculated.No("Joint forces are not calculated yet.");
+                    : Calculated.NotYet("Joint forces are not calculated yet.");
             case QuantityKind.Effort:
-                return held.Efforts is { } efforts ? 100 * efforts[(q.Function!.Value, side)] : Calculated.No("Muscle effort is not calculated yet.");
+                return held.Efforts is { } efforts ? 100 * efforts[(q.Function!.Value, side)] : Calculated.NotYet("Muscle effort is not calculated yet.");
             case QuantityKind.PathLength or QuantityKind.PathChange:
                 return 1000 * Length(q.Kind, at.Muscle(q), side, person, held);
             case QuantityKind.MomentArm:
