@@ -43,6 +43,7 @@ public sealed class DualNewtonSolver
     private readonly double[] weight;
     private readonly double[] pull;
     private readonly double[] pullChange;
+    private readonly bool[] woken;
     private readonly double[] lack;
     private readonly double[] change;
     private readonly double[] size;
@@ -60,6 +61,7 @@ public sealed class DualNewtonSolver
         (x, weight, pull, pullChange) = (new double[unknowns], new double[unknowns], new double[unknowns], new double[unknowns]);
         (y, lack, change, size) =
             (new double[equations], new double[equations], new double[equations], new double[equations]);
+        woken = new bool[unknowns];
         normal = new NormalMatrix(equations);
         program = largest;
     }
@@ -97,6 +99,7 @@ public sealed class DualNewtonSolver
 
         if (!warmStart || !double.IsFinite(y[0]))
             y.AsSpan(0, m).Clear();
+        woken.AsSpan().Clear();
         var steps = 0;
         var best = double.PositiveInfinity;
         var noBetter = 0;
@@ -142,12 +145,8 @@ public sealed class DualNewtonSolver
             {
                 pull[j] -= c[j];
                 var at = Cheapest(pull[j], d[j], t[j]);
-                if (at <= lower[j])
-                    (x[j], weight[j]) = (lower[j], 0);
-                else if (at >= upper[j])
-                    (x[j], weight[j]) = (upper[j], 0);
-                else
-                    (x[j], weight[j]) = (at, 1 / (d[j] + 2 * t[j] * at));
+                x[j] = at <= lower[j] ? lower[j] : at >= upper[j] ? upper[j] : at;
+                weight[j] = x[j] == at || woken[j] ? 1 / (d[j] + 2 * t[j] * x[j]) : 0;
                 if (x[j] == 0)
                     continue;
                 for (var e = start[j]; e < start[j + 1]; e++)
@@ -211,11 +210,30 @@ public sealed class DualNewtonSolver
         var along = Along();
         for (var i = 0; i < m; i++)
             y[i] += along * change[i];
+        Wake(along);
+    }
+
+    /// <summary>
+    /// A step that was cut short ended where an unknown comes free that it believed fixed. To rounding that unknown is still at its bound; it
+    /// must count as free now, or the next step would end at the same place.
+    /// </summary>
+    private void Wake(double along)
+    {
+        var isShort = along < 0.1;
+        for (var j = 0; j < n; j++)
+        {
+            woken[j] = false;
+            if (!isShort || weight[j] > 0)
+                continue;
+            var soon = pull[j] + 1.01 * along * pullChange[j];
+            var at = Cheapest(soon, program.Curvature[j], program.Cubic[j]);
+            woken[j] = at > program.Lower[j] && at < program.Upper[j];
+        }
     }
 
     /// <summary>
     /// How far along the step the dual rises. Its slope there falls steadily; the place where it has fallen to a tenth
-    /// is found between brackets by Newton's rule, halving where that leaves them.
+    /// is found between brackets by Newton's rule, halving where that leaves them. Never beyond the top: a step too far may lose all it gained.
     /// </summary>
     private double Along()
     {
@@ -233,7 +251,7 @@ public sealed class DualNewtonSolver
         for (var tries = 0; tries < 60; tries++)
         {
             var (slope, fall) = SlopeAt(at, constant, soft);
-            if (Math.Abs(slope) <= 0.1 * first || !(first > 0))
+            if ((slope <= 0.1 * first && slope >= -1e-4 * first) || !(first > 0))
                 break;
             if (slope > 0)
                 low = at;

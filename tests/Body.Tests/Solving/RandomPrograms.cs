@@ -48,11 +48,11 @@ internal sealed record PlainProgram(
 /// <summary>Random programs, well and badly behaved: many scales, equal rows and columns, empty ones, fixed unknowns, open bounds.</summary>
 internal static class RandomPrograms
 {
-    internal static Gen<PlainProgram> Of(int mostEquations, int mostUnknowns, bool cubic) => Gen.Select(
+    internal static Gen<PlainProgram> Of(int mostEquations, int mostUnknowns, bool cubic, double hardest = 1e-8) => Gen.Select(
         Gen.Int[1, mostEquations], Gen.Int[1, mostUnknowns], Gen.Int[0, int.MaxValue],
-        (m, n, seed) => Make(m, n, new Random(seed), cubic));
+        (m, n, seed) => Make(m, n, new Random(seed), cubic, hardest));
 
-    private static PlainProgram Make(int m, int n, Random random, bool cubic)
+    private static PlainProgram Make(int m, int n, Random random, bool cubic, double hardest)
     {
         double Within(double least, double most) => least + (most - least) * random.NextDouble();
         double Power(double least, double most) => Math.Pow(10, Within(least, most));
@@ -93,7 +93,7 @@ internal static class RandomPrograms
         }
 
         return new PlainProgram(
-            a, b, All(() => hard == 0 && reachable ? 1e-8 : Power(-4, 1), m), All(() => Power(-3, 3), n), All(() => random.Next(2) * Within(-3, 3), n),
+            a, b, All(() => hard == 0 && reachable ? hardest : Power(-4, 1), m), All(() => Power(-3, 3), n), All(() => random.Next(2) * Within(-3, 3), n),
             All(() => cubic ? random.Next(2) * Power(-1, 2) : 0, n), lower, upper);
     }
 }
