@@ -80,6 +80,18 @@ public static class FrameCheck
         return faults ?? (IReadOnlyList<FrameFault>)[];
     }
 
+    /// <summary>Every fault of the angles of one limb.</summary>
+    /// <param name="limb">The angles.</param>
+    /// <param name="place">What the limb is called where it is written, such as tested.</param>
+    /// <returns>The faults; empty when there is none.</returns>
+    public static IReadOnlyList<FrameFault> Faults(LimbAngles limb, string place)
+    {
+        ArgumentNullException.ThrowIfNull(limb);
+        List<FrameFault>? faults = null;
+        CheckAngles(limb, LimbRanges, place + ".", ref faults);
+        return faults ?? (IReadOnlyList<FrameFault>)[];
+    }
+
     /// <summary>Refuses a frame that has faults.</summary>
     /// <exception cref="ArgumentException">There are faults; the message lists every one.</exception>
     internal static void Require(PosedFrame frame, SurfacePoints points)
