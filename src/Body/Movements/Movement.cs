@@ -21,33 +21,6 @@ public enum Orientation
     SideLyingOnOther,
 }
 
-/// <summary>A surface that the body may touch.</summary>
-public enum SurfaceKind
-{
-    /// <summary>The floor, or a mat on it: height 0.</summary>
-    Floor,
-
-    /// <summary>The seat of a chair or the top of a bench at a height.</summary>
-    Seat,
-
-    /// <summary>The top of a step at a height.</summary>
-    Step,
-
-    /// <summary>A vertical wall; its place follows from the body.</summary>
-    Wall,
-
-    /// <summary>The top of a roller or ball lying on the floor.</summary>
-    Roller,
-}
-
-/// <summary>A named point of the body that touches a surface.</summary>
-/// <param name="Point">Name of the point in content/body/surface-points.json, such as heel or kneeFront.</param>
-/// <param name="Limb">The limb it belongs to; null for points of the midline.</param>
-/// <param name="Surface">What it touches.</param>
-/// <param name="HeightM">Height of the surface over the floor in metres; ignored for walls.</param>
-/// <param name="BearsWeight">Whether it may carry weight; false for a light touch for balance.</param>
-public sealed record SurfaceContact(string Point, Limb? Limb, SurfaceKind Surface, double HeightM, bool BearsWeight);
-
 /// <summary>One held pose of a movement, for a working and an other limb.</summary>
 public sealed record PosedFrame
 {
@@ -71,6 +44,9 @@ public sealed record PosedFrame
 
     /// <summary>What touches what.</summary>
     public required ImmutableArray<SurfaceContact> Contacts { get; init; }
+
+    /// <summary>Straps and closed chains: what holds what.</summary>
+    public ImmutableArray<Tie> Ties { get; init; } = [];
 }
 
 /// <summary>Something the patient uses or leans on.</summary>

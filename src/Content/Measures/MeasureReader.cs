@@ -1,3 +1,4 @@
+using MomentArm.Body;
 using MomentArm.Exam;
 
 namespace MomentArm.Content;
@@ -78,6 +79,11 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             Fault(
                 "strength.leverArmHintM", "The lever arms are not usable.",
                 "Give metres: a hint from 0.05 to 1, and a longest from the hint to 1.2.");
+        foreach (var (limb, name) in new[] { (strength.Tested, "strength.tested"), (strength.Other, "strength.other") })
+        {
+            foreach (var fault in FrameCheck.Faults(PoseConversion.ToLimb(limb), name))
+                Fault(fault.Place, fault.What, fault.Mend);
+        }
     }
 
     private void CheckRanges(MeasureFile raw)
