@@ -11,7 +11,10 @@ public static class Loading
     /// <summary>A contact this far from its surface makes the numbers doubtful, metres.</summary>
     public const double DoubtfulGapM = 0.01;
 
-    /// <summary>Computes the load of a movement.</summary>
+    /// <summary>A sideways pull from outside above this is told, because the ground's hold against it is not computed, newtons.</summary>
+    private const double SidewaysTold = 1;
+
+    /// <summary>Computes the load of a movement, with its added loads and pulls.</summary>
     /// <param name="model">The person's body.</param>
     /// <param name="points">Named surface points.</param>
     /// <param name="movement">The movement.</param>
@@ -30,6 +33,7 @@ public static class Loading
         var moments = new double[model.Coordinates.Length];
         var peaks = new Dictionary<(JointAction, Side), LoadShare>();
         var problems = new List<string>();
+        var setting = PullSetting.For(model, points, movement, working, addedKg);
         var steps = movement.Frames.Length == 1 ? 1 : PosesPerMovement;
         for (var step = 0; step < steps; step++)
         {
@@ -38,7 +42,8 @@ public static class Loading
             state.Update(placed.Pose);
             if (Settling.Missing(placed, DoubtfulGapM) is { } missing)
                 Note(problems, missing + " The numbers are doubtful.");
-            if (ForcesOn(model, points, movement, working, addedKg, state, placed, problems) is not { } forces)
+            var pulls = Pulls.On(model, points, movement, working, state, setting);
+            if (ForcesOn(model, pulls, state, placed, problems) is not { } forces)
                 return new MovementLoad([], [.. problems], false);
             JointMoments.Required(state, forces, moments);
             Collect(model, placed.Pose, moments, capacity, fraction, peaks);
@@ -51,26 +56,38 @@ public static class Loading
     }
 
     private static PointForce[]? ForcesOn(
-        BodyModel model, SurfacePoints points, Movement movement, Side working, double addedKg, BodyState state,
-        PlacedBody placed, List<string> problems)
+        BodyModel model, PullForces pulls, BodyState state, PlacedBody placed, List<string> problems)
     {
-        var forces = new List<PointForce>();
-        var mass = model.MassKg;
-        var weighted = mass * state.MassCenter();
-        foreach (var load in movement.Loads)
+        foreach (var warning in pulls.Warnings)
+            Note(problems, warning);
+        if (pulls.Refusal is { } refusal)
         {
-            var kilograms = load.MassKg > 0 ? load.MassKg : addedKg;
-            var (segment, local) = points.Resolve(load.At)[0].On(model, load.Limb.On(working));
-            var at = state.Point(segment, local);
-            forces.Add(new PointForce(segment, at, new Vec3(0, -kilograms * BodyModel.Gravity, 0)));
-            mass += kilograms;
-            weighted += kilograms * at;
+            Note(problems, refusal);
+            return null;
+        }
+
+        // What comes from outside adds to what the ground bears; what lies between two places of the body does not.
+        var forces = new List<PointForce>(pulls.All);
+        var weight = model.MassKg * BodyModel.Gravity;
+        var weighted = weight * state.MassCenter();
+        foreach (var force in pulls.FromOutside)
+        {
+            weight -= force.Force.Y;
+            weighted -= force.Force.Y * force.Point;
+            if (new Vec3(force.Force.X, 0, force.Force.Z).Length > SidewaysTold)
+                Note(problems, "A pull has a sideways part. The ground is taken as frictionless, so what must hold against it is not in the numbers.");
+        }
+
+        if (!(weight > 0))
+        {
+            Note(problems, "The pulls lift the whole body off. Take a smaller force.");
+            return null;
         }
 
         var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall).ToArray();
         var forward = state.Rotations[0] * Vec3.UnitX;
         var support = VerticalSupport.Solve(
-            [.. bearing.Select(c => c.Point)], RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]), (1 / mass) * weighted, mass * BodyModel.Gravity, forward);
+            [.. bearing.Select(c => c.Point)], RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]), (1 / weight) * weighted, weight, forward);
         if (!support.Stands)
         {
             Note(problems, support.Reason!);

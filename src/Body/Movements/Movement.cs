@@ -91,11 +91,21 @@ public enum PropKind
 public sealed record Prop(PropKind Kind, string? At, Limb? Limb, double HeightM);
 
 /// <summary>A load that the exercise adds to the body's own weight.</summary>
-/// <param name="Kind">Weight only for now; bands and straps join with the contact solver.</param>
+/// <param name="Kind">A weight; bands and help are <see cref="Pull"/>s.</param>
 /// <param name="At">Name of the body point that carries it.</param>
 /// <param name="Limb">The limb of that point.</param>
 /// <param name="MassKg">Mass in kilograms; 0 when the dose sets it.</param>
-public sealed record AddedLoad(LoadKind Kind, string At, Limb Limb, double MassKg);
+public sealed record AddedLoad(LoadKind Kind, string At, Limb Limb, double MassKg)
+{
+    /// <summary>A second point of the same segment, when the load sits between the two; null when it sits at the first.</summary>
+    public string? Toward { get; init; }
+
+    /// <summary>How far the load sits from the first point toward the second, 0 to 1.</summary>
+    public double Fraction { get; init; }
+
+    /// <summary>Where it sits.</summary>
+    public BodyPlace Place => new(At, Limb, Toward, Fraction);
+}
 
 /// <summary>Kinds of added load.</summary>
 public enum LoadKind
@@ -133,6 +143,9 @@ public sealed record Movement
 
     /// <summary>Loads added to the body's own weight.</summary>
     public required ImmutableArray<AddedLoad> Loads { get; init; }
+
+    /// <summary>Bands, pulleys and helping hands that pull on the body.</summary>
+    public ImmutableArray<Pull> Pulls { get; init; } = [];
 
     /// <summary>Best direction of view.</summary>
     public required ViewKind View { get; init; }

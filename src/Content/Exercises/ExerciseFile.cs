@@ -65,6 +65,9 @@ public sealed record ExerciseFile
     /// <summary>Added loads.</summary>
     public IReadOnlyList<AddedLoadFile> AddedLoads { get; init; } = [];
 
+    /// <summary>Bands, ropes and helping hands that pull.</summary>
+    public IReadOnlyList<PullFile> Pulls { get; init; } = [];
+
     /// <summary>Source of the angles and the form.</summary>
     public required string Source { get; init; }
 }
@@ -112,8 +115,8 @@ public sealed record FaultFile(string Seen, string Cue);
 /// <summary>A prop in a file.</summary>
 public sealed record PropFile(PropKind Kind, string? At = null, Limb? Limb = null, double HeightM = 0);
 
-/// <summary>An added load in a file.</summary>
-public sealed record AddedLoadFile(LoadKind Kind, string At, Limb Limb, double MassKg = 0);
+/// <summary>An added load in a file; with "toward" it sits at that fraction of the way to a second point of the same segment.</summary>
+public sealed record AddedLoadFile(LoadKind Kind, string At, Limb Limb, double MassKg = 0, string? Toward = null, double Fraction = 0);
 
 /// <summary>A pose in a file; an angle not named is 0.</summary>
 public sealed record PoseFile

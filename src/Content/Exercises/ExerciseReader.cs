@@ -42,11 +42,14 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             CheckPose(raw.Poses[i], $"poses[{i}]");
         for (var i = 0; i < raw.Props.Count; i++)
             CheckPoint(raw.Props[i].At, $"props[{i}].at");
+        var pulls = new PullReader(points, sources, file, faults);
         for (var i = 0; i < raw.AddedLoads.Count; i++)
         {
-            CheckPoint(raw.AddedLoads[i].At, $"addedLoads[{i}].at");
+            pulls.CheckPlace(new BodyPlace(raw.AddedLoads[i].At, raw.AddedLoads[i].Limb, raw.AddedLoads[i].Toward, raw.AddedLoads[i].Fraction), $"addedLoads[{i}]");
             CheckRange(raw.AddedLoads[i].MassKg, 0, 240, $"addedLoads[{i}].massKg", "kg");
         }
+
+        var pulling = pulls.Read(raw.Pulls);
 
         if (raw.Loads.Count == 0 && raw.Groups.Count == 0)
             Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads or muscle groups in groups.");
@@ -67,7 +70,8 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             {
                 Frames = [.. raw.Poses.Select(PoseConversion.ToFrame)],
                 Props = [.. raw.Props.Select(p => new Prop(p.Kind, p.At, p.Limb, p.HeightM))],
-                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg))],
+                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg) { Toward = l.Toward, Fraction = l.Fraction })],
+                Pulls = pulling,
                 View = raw.View,
                 Bilateral = raw.Bilateral,
             },
