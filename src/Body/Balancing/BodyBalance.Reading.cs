@@ -104,7 +104,13 @@ public sealed partial class BodyBalance
     /// <param name="function">The group.</param>
     /// <param name="side">The side.</param>
     /// <returns>The effort; 0 for groups without lines in the balance.</returns>
-    public double Effort(MuscleFunction function, Side side)
+    public double Effort(MuscleFunction function, Side side) => Group(function, side).Effort;
+
+    /// <summary>Effort of a group, and the sum of its lines' forces.</summary>
+    /// <param name="function">The group.</param>
+    /// <param name="side">The side.</param>
+    /// <returns>Effort, 0 to 1, and force, newtons.</returns>
+    public (double Effort, double ForceN) Group(MuscleFunction function, Side side)
     {
         double force = 0, most = 0;
         for (var i = 0; i < layout.Lines.Length; i++)
@@ -116,7 +122,7 @@ public sealed partial class BodyBalance
             most += forceN[i];
         }
 
-        return most > 0 ? force / most : 0;
+        return (most > 0 ? force / most : 0, force);
     }
 
     /// <summary>

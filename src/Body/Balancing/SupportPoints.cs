@@ -19,7 +19,7 @@ public static class SupportPoints
         ArgumentNullException.ThrowIfNull(placed);
         var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight).ToArray();
         var resting = RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]);
-        return [.. bearing.Select((c, i) => new ContactPoint(c.Segment, c.Point, Vec3.UnitY, Friction(model, c), resting[i]))];
+        return [.. bearing.Select((c, i) => new ContactPoint(c.Segment, c.Point, c.Normal, Friction(model, c), resting[i]))];
     }
 
     private static double Friction(BodyModel model, PlacedContact contact) =>

@@ -120,7 +120,7 @@ public class BodyBalanceTests
     {
         var right = Held.Frame(TestBody.Man, Balanced.Named(name), Side.Right);
         var left = Held.Frame(TestBody.Man, Balanced.Named(name), Side.Left);
-        Assert.True(Standing.Stands(right.Model, right.Balance.Unbalanced.Force, right.Balance.Unbalanced.Moment), $"{right.Balance.Unbalanced}");
+        Assert.True(BodySupport.Stands(right.Model, right.Balance.Unbalanced.Force, right.Balance.Unbalanced.Moment), $"{right.Balance.Unbalanced}");
         for (var i = 0; i < right.Contacts.Length; i++)
             Assert.True((right.Balance.ContactForce(i).Mirrored - left.Balance.ContactForce(i)).Length <= 1e-9 * right.Weight);
         for (var m = 0; m < right.Balance.Muscles.Muscles.Length; m++)
