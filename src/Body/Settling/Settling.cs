@@ -36,6 +36,10 @@ public static class Settling
         if (working == Side.Left)
             return Settle(model, points, frame, Side.Right).Mirrored(model);
         var placed = Placing.Place(model, points, frame, working);
+
+        // A pose that touches nothing (a test on a table that is not drawn) has no floor to settle on.
+        if (placed.Contacts.IsEmpty)
+            return placed;
         var state = new BodyState(model);
         state.Update(placed.Pose);
         var problem = new SettlingProblem(model, points, placed);
