@@ -61,6 +61,20 @@ public sealed class DamagedContentTests : IDisposable
     }
 
     [Fact]
+    public void A_length_test_that_reads_a_joint_its_group_does_not_cross_is_refused()
+    {
+        Change("measures/modified-ober.json", "\"measured\": \"hipAdduction\"", "\"measured\": \"ankleDorsiflexion\"");
+        AssertFault(ContentLibrary.TryRead(folder).Faults, "measures/modified-ober.json", null, "length.measured", "does not cross", "group crosses");
+    }
+
+    [Fact]
+    public void A_length_test_without_its_pose_is_refused()
+    {
+        Change("measures/straight-leg-raise.json", "\"kind\": \"muscleLength\"", "\"kind\": \"rangeOfMotion\"");
+        AssertFault(ContentLibrary.TryRead(folder).Faults, "measures/straight-leg-raise.json", null, "length", "has no length set-up", "muscle length only");
+    }
+
+    [Fact]
     public void A_contact_that_misses_its_surface_is_refused_with_the_distance()
     {
         Change("exercises/seated-knee-extension.json", "\"heightM\": 0.40", "\"heightM\": 0.61");

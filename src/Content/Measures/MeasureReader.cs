@@ -73,6 +73,10 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             Fault(
                 "strength", $"A measure of kind {raw.Kind} {(raw.Strength is null ? "needs" : "has no")} strength set-up.",
                 "Give it for strength only.");
+        if (raw.Kind is MeasureKind.MuscleLength != raw.Length is not null)
+            Fault(
+                "length", $"A measure of kind {raw.Kind} {(raw.Length is null ? "needs" : "has no")} length set-up.",
+                "Give the test pose and the joint that is read for muscle length only.");
         if (raw.Strength is not { } strength)
             return;
         if (!(strength.LeverArmHintM is >= 0.05 and <= 1 && strength.LeverArmMostM >= strength.LeverArmHintM && strength.LeverArmMostM <= 1.2))
