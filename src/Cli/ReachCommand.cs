@@ -12,7 +12,7 @@ internal static class ReachCommand
     {
         var id = new Argument<string?>("id") { Description = "Id of the exercise; left out with --rank.", Arity = ArgumentArity.ZeroOrOne };
         var rank = new Option<string?>("--rank") { Description = "A muscle group to rank all exercises by, such as hamstrings or lateral-hip; or the short name of a muscle." };
-        var file = new Option<string?>("--case") { Description = "A case file whose person and length tests count." };
+        var file = PersonOptions.CaseFile();
         var person = new PersonOptions();
         var reach = new Command(
             "reach", "Prints how far an exercise lengthens each muscle group, against the person's own limits.\nExample: momentarm exercise reach hamstring-strap-stretch --side left --case content/demo/outer-hip.json\nExample: momentarm exercise reach --rank hamstrings --sex female --stature 168 --mass 64")
@@ -25,7 +25,7 @@ internal static class ReachCommand
             var output = Output.For(parse);
             if (output.Library(parse) is not { } library)
                 return 1;
-            var (reading, faults) = Read(parse, library, person, parse.GetValue(file));
+            var (reading, faults) = person.Reading(parse, library, parse.GetValue(file));
             if (reading is null)
                 return output.Faults(faults);
             var side = parse.GetValue(workingSide);
@@ -37,31 +37,6 @@ internal static class ReachCommand
             };
         });
         return reach;
-    }
-
-    /// <summary>The person: of the case file, or as typed; a case file says it all, so both together are refused.</summary>
-    private static (CaseReading? Reading, IEnumerable<string> Faults) Read(
-        ParseResult parse, ContentLibrary library, PersonOptions person, string? file)
-    {
-        var (physique, fault) = person.Read(parse);
-        if (physique is null)
-            return (null, [fault!]);
-        if (file is null)
-        {
-            try
-            {
-                return (CaseReading.Of(library.Basis, new CaseFacts(physique, null, [], null)), []);
-            }
-            catch (ArgumentOutOfRangeException error)
-            {
-                return (null, [PersonOptions.Sentence(error)]);
-            }
-        }
-
-        if (physique != new Physique())
-            return (null, ["The case file says who the person is: leave out --sex, --age, --stature and --mass."]);
-        var (input, faults) = CaseFileReader.ReadFile(file, library);
-        return input is null ? (null, faults.Select(f => f.ToString())) : (CaseReading.Of(library.Basis, input.Facts), []);
     }
 
     private static int One(Output output, ContentLibrary library, CaseReading reading, string id, Side side)

@@ -38,13 +38,13 @@ public sealed partial class BodyBalance
     private void FillEdge(BodyState state, in ContactPoint at, Vec3 edge, int split)
     {
         foreach (var (row, coordinate) in layout.Chains[at.Segment])
-            program.AddEntry(row, weight / momentUnit * edge.Dot(Motion(state, coordinate, at.Point)));
+            program.AddEntry(row, weight / momentUnit * edge.Dot(Velocity(state, coordinate, at.Point)));
         FrictionPyramid.AddRoot(program, layout.JointRows, at.Point - state.Origins[0], edge, weight / momentUnit);
         if (split >= 0)
             program.AddEntry(layout.Rows + split, edge.Dot(at.Normal));
     }
 
-    private Vec3 Motion(BodyState state, int coordinate, Vec3 point) =>
+    private Vec3 Velocity(BodyState state, int coordinate, Vec3 point) =>
         state.Axes[coordinate].Cross(point - state.Origins[model.Coordinates[coordinate].Segment]) + state.Slides[coordinate];
 
     /// <summary>A tension from 0 up on both ends; inside the body it leaves the whole body's balance alone.</summary>
@@ -68,9 +68,9 @@ public sealed partial class BodyBalance
                 var row = Math.Min(p < a.Length ? a[p].Row : int.MaxValue, q < b.Length ? b[q].Row : int.MaxValue);
                 double entry = 0;
                 if (p < a.Length && a[p].Row == row)
-                    entry += along.Dot(Motion(state, a[p++].Coordinate, t.PointA));
+                    entry += along.Dot(Velocity(state, a[p++].Coordinate, t.PointA));
                 if (q < b.Length && b[q].Row == row)
-                    entry -= along.Dot(Motion(state, b[q++].Coordinate, t.PointB));
+                    entry -= along.Dot(Velocity(state, b[q++].Coordinate, t.PointB));
                 program.AddEntry(row, entry);
             }
         }

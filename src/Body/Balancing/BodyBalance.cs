@@ -276,8 +276,9 @@ public sealed partial class BodyBalance
             }
 
             var coordinate = model.Coordinates[k];
-            var atMost = angles[k] >= coordinate.NormalMost - AtEnd;
-            if (!rule.EndStops || (!atMost && angles[k] > coordinate.NormalLeast + AtEnd))
+            var (hasLeast, hasMost) = EndsOf(coordinate.Motion);
+            var atMost = hasMost && angles[k] >= coordinate.NormalMost - AtEnd;
+            if (!rule.EndStops || (!atMost && !(hasLeast && angles[k] <= coordinate.NormalLeast + AtEnd)))
                 continue;
             // Nothing rests beyond an open joint: its end carries no more than gravity and given forces press on it, so no muscle can lean on it.
             var pressing = atMost ? -free[k] : free[k];
@@ -286,6 +287,18 @@ public sealed partial class BodyBalance
             program.AddEntry(row, atMost ? -1 : 1);
         }
     }
+
+    /// <summary>
+    /// The ends at which a joint rests on bone and ligament: knee and elbow straight, forearm and wrist turned all the way. Not the ankle, whose
+    /// usual range is that of an unloaded foot, nor hip, shoulder and spine, whose ends are soft (our choice).
+    /// </summary>
+    private static (bool Least, bool Most) EndsOf(Motion motion) => motion switch
+    {
+        Motion.KneeExtension => (false, true),
+        Motion.ElbowFlexion => (true, false),
+        Motion.ForearmPronation or Motion.WristFlexion or Motion.WristDeviation => (true, true),
+        _ => (false, false),
+    };
 
     /// <summary>A contact or tie on a segment loads every joint from there to the pelvis.</summary>
     private void Carry(int segment)

@@ -27,13 +27,14 @@ internal sealed class LoadGathering(PersonBody person)
 
     internal MovementLoad Whole()
     {
+        var notes = ImmutableArray.CreateBuilder<string>();
         if (poses.Any(p => p.Pose.Extrapolated))
-            Note("Some muscles work beyond the angles for which their paths are trusted (hip flexion over 90, knee flexion over 100 degrees): their effort and the joint forces are extrapolated.");
+            notes.Add("Some muscles work beyond the angles for which their paths are trusted (hip flexion over 90, knee flexion over 100 degrees): their effort and the joint forces are extrapolated.");
         foreach (var joint in poses.SelectMany(p => p.Pose.Joints).Where(j => j.IsUnexplained).GroupBy(j => (j.Motion, j.Side)))
         {
             var worst = joint.MaxBy(j => Math.Abs(j.Reserve));
             var side = worst.Side is { } on ? on == Side.Left ? "left " : "right " : "";
-            Note(FormattableString.Invariant(
+            notes.Add(FormattableString.Invariant(
                 $"{Math.Abs(worst.Reserve):0} N m of {side}{Words.Of(worst.Motion, worst.Reserve > 0)} are not explained by the muscles of the model."));
         }
 
@@ -50,6 +51,7 @@ internal sealed class LoadGathering(PersonBody person)
         shares = [.. shares.OrderByDescending(s => Math.Round(s.Peak.Middle, 6)).ThenBy(s => s.Peak.Action).ThenBy(s => s.Peak.Side)];
         return new MovementLoad([.. shares.Select(s => s.Peak)], [.. problems], true)
         {
+            Notes = notes.ToImmutable(),
             Curves = [.. shares.Select(s => s.Curve)],
             Supports = Supports(),
             Efforts = Efforts(),

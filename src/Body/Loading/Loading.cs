@@ -24,31 +24,41 @@ public static class Loading
     public static MovementLoad Of(PersonBody person, Movement movement, Side working, double addedKg, EffortRule? rule = null)
     {
         ArgumentNullException.ThrowIfNull(person);
+        return Of(person, movement, SettledMovement.Of(person.Model, person.Points, movement, working), addedKg, rule);
+    }
+
+    /// <summary>The same for a movement already settled, so that load, reach and picture can share the poses.</summary>
+    /// <param name="person">The person.</param>
+    /// <param name="movement">The movement.</param>
+    /// <param name="settled">Its settled poses for this person's body.</param>
+    /// <param name="addedKg">Mass used for added loads whose mass the dose sets, 0 to 240 kg; 0 for none.</param>
+    /// <param name="rule">How effort is shared out; null for the usual rule.</param>
+    /// <returns>The load.</returns>
+    public static MovementLoad Of(PersonBody person, Movement movement, SettledMovement settled, double addedKg, EffortRule? rule = null)
+    {
+        ArgumentNullException.ThrowIfNull(person);
         ArgumentNullException.ThrowIfNull(movement);
+        ArgumentNullException.ThrowIfNull(settled);
         Quantity.Within(addedKg, 0, 240, "kg");
         var loader = new PoseLoader(person);
-        var settler = new Settler(person.Model, person.Points);
-        var setting = PullSetting.For(person.Model, person.Points, movement, working, addedKg);
+        loader.State.Update(settled.Frames[0].Pose);
+        var setting = PullSetting.From(person.Points, movement, settled.Working, loader.State, addedKg);
         var gathering = new LoadGathering(person);
-        var steps = movement.Frames.Length == 1 ? 1 : PosesPerMovement;
-        PlacedBody? before = null;
-        for (var step = 0; step < steps; step++)
+        for (var step = 0; step < settled.Frames.Length; step++)
         {
-            var fraction = steps == 1 ? 0 : (double)step / (steps - 1);
-            var placed = settler.Settle(FrameBetween.At(movement, fraction), working, before);
+            var placed = settled.Frames[step];
             if (Settling.Missing(placed, DoubtfulGapM) is { } missing)
                 gathering.Note(missing + " The numbers are doubtful.");
             loader.State.Update(placed.Pose);
-            var pulls = Pulls.On(person.Model, person.Points, movement, working, loader.State, setting);
+            var pulls = Pulls.On(person.Model, person.Points, movement, settled.Working, loader.State, setting);
             foreach (var warning in pulls.Warnings)
                 gathering.Note(warning);
             if (pulls.Refusal is { } pullRefusal)
                 return gathering.Refused(pullRefusal);
-            var held = loader.Hold(placed, [.. pulls.All], rule, warmStart: before is not null);
+            var held = loader.Hold(placed, [.. pulls.All], rule, warmStart: step > 0);
             if (held.Refusal is { } refusal)
                 return gathering.Refused(refusal);
-            gathering.Add(fraction, held);
-            before = placed;
+            gathering.Add(settled.Fractions[step], held);
         }
 
         return gathering.Whole();

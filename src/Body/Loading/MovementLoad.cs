@@ -86,6 +86,9 @@ public sealed record JointForcePeak(SegmentKind Joint, Side Side, Peak Peak);
 /// <param name="Computed">Whether shares could be computed at all.</param>
 public sealed record MovementLoad(ImmutableArray<LoadShare> Shares, ImmutableArray<string> Problems, bool Computed)
 {
+    /// <summary>What the figures leave out or stretch, in sentences for the screen.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+
     /// <summary>The curves of the shares, in their order.</summary>
     public ImmutableArray<LoadCurve> Curves { get; init; } = [];
 

@@ -20,7 +20,12 @@ public sealed record SettledMovement(BodyModel Model, Side Working, ImmutableArr
         ArgumentNullException.ThrowIfNull(movement);
         var steps = movement.Frames.Length == 1 ? 1 : Loading.PosesPerMovement;
         ImmutableArray<double> fractions = [.. Enumerable.Range(0, steps).Select(i => steps == 1 ? 0 : (double)i / (steps - 1))];
-        return new SettledMovement(
-            model, working, fractions, [.. fractions.Select(f => Settling.Settle(model, points, FrameBetween.At(movement, f), working))]);
+
+        // Each pose starts from its neighbor's: the same poses, sooner.
+        var settler = new Settler(model, points);
+        var frames = ImmutableArray.CreateBuilder<PlacedBody>(steps);
+        foreach (var fraction in fractions)
+            frames.Add(settler.Settle(FrameBetween.At(movement, fraction), working, frames.Count > 0 ? frames[^1] : null));
+        return new SettledMovement(model, working, fractions, frames.MoveToImmutable());
     }
 }

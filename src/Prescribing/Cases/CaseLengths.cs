@@ -18,12 +18,11 @@ internal static class CaseLengths
 
     /// <summary>The person's reach, with a sentence in the notes for everything that could not be used.</summary>
     internal static PersonalReach Read(
-        CaseBasis basis, Physique person, IEnumerable<CaseVisit> visits, BodyModel model, ImmutableArray<string>.Builder notes)
+        CaseBasis basis, Physique person, IEnumerable<CaseVisit> visits, MuscleSet muscles, ImmutableArray<string>.Builder notes)
     {
         var readings = visits.SelectMany(v => v.Measurements).Where(m => m.Side is not null).ToArray();
-        var muscles = MuscleSet.Build(basis.Muscles, basis.Skeleton, model);
         var tests = Tests(basis, readings, notes).Concat(Norms(basis, person));
-        return new PersonalReach(basis.Points, LengthLimits.For(muscles, tests), Ranges(basis, readings, model));
+        return new PersonalReach(basis.Points, LengthLimits.For(muscles, tests), Ranges(basis, readings, muscles.Model));
     }
 
     /// <summary>The latest reading of each length test and side.</summary>

@@ -121,10 +121,11 @@ public class BodyBalanceTests
         var right = Held.Frame(TestBody.Man, Balanced.Named(name), Side.Right);
         var left = Held.Frame(TestBody.Man, Balanced.Named(name), Side.Left);
         Assert.True(BodySupport.Stands(right.Model, right.Balance.Unbalanced.Force, right.Balance.Unbalanced.Moment), $"{right.Balance.Unbalanced}");
+        var tolerance = IsHeld(right) ? 1e-9 : 1e-7;
         for (var i = 0; i < right.Contacts.Length; i++)
-            Assert.True((right.Balance.ContactForce(i).Mirrored - left.Balance.ContactForce(i)).Length <= 1e-9 * right.Weight);
+            Assert.True((right.Balance.ContactForce(i).Mirrored - left.Balance.ContactForce(i)).Length <= tolerance * right.Weight);
         for (var m = 0; m < right.Balance.Muscles.Muscles.Length; m++)
-            Assert.Equal(right.Balance.Activation(m), left.Balance.Activation(right.Balance.Muscles.Mirror(m)), 1e-9);
+            Assert.Equal(right.Balance.Activation(m), left.Balance.Activation(right.Balance.Muscles.Mirror(m)), tolerance);
     }
 
     [Fact]
