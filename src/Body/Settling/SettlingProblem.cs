@@ -50,7 +50,7 @@ internal sealed class SettlingProblem
         model = state.Model;
         var count = model.Coordinates.Length;
         rows = new SettlingRows(Joints + count);
-        skin = [.. Skin(model, points)];
+        skin = Skin(model, points);
         authored = new double[count];
         least = new double[count];
         most = new double[count];
@@ -193,14 +193,19 @@ internal sealed class SettlingProblem
         Motion.ShoulderRotation or Motion.ForearmPronation or Motion.WristFlexion or Motion.WristDeviation => 1,
     };
 
-    private static IEnumerable<(int Segment, Vec3 Local)> Skin(BodyModel model, SurfacePoints points)
+    private static (int Segment, Vec3 Local)[] Skin(BodyModel model, SurfacePoints points)
     {
-        foreach (var point in points.Points.Values.OrderBy(p => p.Name, StringComparer.Ordinal))
+        var ordered = points.Ordered;
+        var skin = new (int Segment, Vec3 Local)[ordered.Length + ordered.Count(p => p.BothSides)];
+        var next = 0;
+        foreach (var point in ordered)
         {
-            yield return point.On(model, Side.Right);
+            skin[next++] = point.On(model, Side.Right);
             if (point.BothSides)
-                yield return point.On(model, Side.Left);
+                skin[next++] = point.On(model, Side.Left);
         }
+
+        return skin;
     }
 
     private static Mat3 Turned(Vec3 by) =>

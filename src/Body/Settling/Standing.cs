@@ -8,10 +8,10 @@ namespace MomentArm.Body;
 /// </summary>
 internal static class Standing
 {
-    /// <summary>Friction of soles and hands on a surface: a choice of the published method, to be replaced where the surface is known.</summary>
+    /// <summary>Friction of soles and hands on a surface (our choice, to be replaced where the surface is known).</summary>
     private const double SoleFriction = 0.5;
 
-    /// <summary>Friction of clothing on mat or wall: the same.</summary>
+    /// <summary>Friction of clothing on mat or wall (our choice likewise).</summary>
     private const double ClothFriction = 0.3;
 
     /// <summary>Friction without end, for asking whether it falls or only slips.</summary>

@@ -23,10 +23,11 @@ internal static class PoseCheck
         foreach (var (physique, mostChange, mostGap) in Builds)
         {
             var model = body.Build(physique);
+            var settler = new Settler(model, body.Points);
             foreach (var exercise in exercises)
             {
                 foreach (var frame in exercise.Movement.Frames)
-                    CheckFrame(model, exercise, frame, Settling.Settle(model, body.Points, frame, Side.Right), mostChange, mostGap, faults);
+                    CheckFrame(model, exercise, frame, settler.Settle(frame, Side.Right), mostChange, mostGap, faults);
                 CheckPulls(model, body.Points, exercise, faults);
             }
         }
