@@ -21,9 +21,10 @@ internal static class CaseLengths
         CaseBasis basis, Physique person, IEnumerable<CaseVisit> visits, BodyModel model, ImmutableArray<string>.Builder notes)
     {
         var readings = visits.SelectMany(v => v.Measurements).Where(m => m.Side is not null).ToArray();
-        var muscles = MuscleSet.Build(basis.Muscles, basis.Skeleton, model);
-        var tests = Tests(basis, readings, notes).Concat(Norms(basis, person));
-        return new PersonalReach(basis.Points, LengthLimits.For(muscles, tests), Ranges(basis, readings, model));
+        LengthTest[] tests = [.. Tests(basis, readings, notes), .. Norms(basis, person)];
+        return new PersonalReach(
+            basis.Points, Ranges(basis, readings, model),
+            () => LengthLimits.For(MuscleSet.Build(basis.Muscles, basis.Skeleton, model), tests));
     }
 
     /// <summary>The latest reading of each length test and side.</summary>
