@@ -44,9 +44,8 @@ internal static class ReachCommand
         if (library.Exercise(id) is not { } exercise)
             return output.Faults([ExerciseCommands.NoSuch(id)]);
         var reach = reading.Reach.Of(exercise, side);
-        var farther = reach.Lengthened.FirstOrDefault() is { } first
-            ? reading.Reach.Farther(exercise, side, first.Group, first.Side, reach.Fractions[first.PeakAt])
-            : [];
+        var main = PersonalReach.Main(exercise, reach, side);
+        var farther = main is null ? [] : reading.Reach.Farther(exercise, side, main.Group, main.Side, reach.Fractions[main.PeakAt]);
         output.Write(
             new
             {
@@ -59,11 +58,12 @@ internal static class ReachCommand
                     g.Leading, g.LeadingReach, g.Basis, g.Tests, g.Extrapolated, g.Verdict, g.Curve,
                 }),
                 muscles = reach.Muscles,
+                main = main is null ? null : new { main.Group, main.Side },
                 farther = farther.Select(s => new { s.Words, mmPer10Deg = Math.Round(s.MmPer10Deg, 2), roomDeg = Math.Round(s.Room * 180 / Math.PI, 1) }),
                 reach.Problems,
                 reading.Reach.Limits.Set.Model.Assumptions,
             },
-            ReachText.Of(exercise, side, reach, farther, reading.Reach.Limits.Set.Model));
+            ReachText.Of(exercise, side, reach, main, farther, reading.Reach.Limits.Set.Model));
         return 0;
     }
 

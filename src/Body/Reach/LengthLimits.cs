@@ -18,7 +18,7 @@ public sealed class LengthLimits
     public const double OtherSideSpread = 5 * Math.PI / 180;
 
     /// <summary>Reach never counts a span smaller than this share of the usual range of path length (our choice).</summary>
-    private const double LeastSpan = 0.2;
+    private const double LeastSpan = 0.1;
 
     private static readonly int GroupCount = Enum.GetValues<MuscleGroup>().Length;
 
@@ -118,7 +118,10 @@ public sealed class LengthLimits
             : throw new ArgumentException($"{Set.Muscles[muscle].Name} has no limit of length.", nameof(muscle));
     }
 
-    /// <summary>The reach of a group in a pose: the force-weighted mean of its lines, whose errors go together.</summary>
+    /// <summary>
+    /// The reach of a group in a pose: force-weighted mean lengthening of its lines over their force-weighted mean lengthening at the
+    /// limit. The errors of the lines go together, since one reading makes them all.
+    /// </summary>
     /// <param name="group">The group.</param>
     /// <param name="side">The side.</param>
     /// <param name="state">The muscles in the pose.</param>
@@ -127,10 +130,19 @@ public sealed class LengthLimits
     {
         ArgumentNullException.ThrowIfNull(state);
         var lengths = state.Lengths;
-        var sum = default(Reach);
+        double low = 0, middle = 0, high = 0, lowSpan = 0, middleSpan = 0, highSpan = 0;
         foreach (var i in members[Slot(group, side)])
-            sum = sum.Plus(weights[i], limits[i].Of(lengths[i]));
-        return sum;
+        {
+            ref readonly var limit = ref limits[i];
+            low += weights[i] * (lengths[i] - limit.LowM);
+            middle += weights[i] * (lengths[i] - limit.MiddleM);
+            high += weights[i] * (lengths[i] - limit.HighM);
+            lowSpan += weights[i] * limit.Span(limit.LowM);
+            middleSpan += weights[i] * limit.Span(limit.MiddleM);
+            highSpan += weights[i] * limit.Span(limit.HighM);
+        }
+
+        return MomentArm.Body.Reach.Ordered(1 + low / lowSpan, 1 + middle / middleSpan, 1 + high / highSpan);
     }
 
     /// <summary>Change of length of a group from the neutral pose: the force-weighted mean of its lines.</summary>
@@ -169,7 +181,7 @@ public sealed class LengthLimits
         var usual = Set.UsualLengths[muscle];
         var half = EightyPercent * UsualSpread * usual.SlopeM;
         return new LengthLimit(
-            usual.LongestM - half, usual.LongestM, usual.LongestM + half, usual.ShortestM,
+            usual.LongestM - half, usual.LongestM, usual.LongestM + half, Set.Muscles[muscle].NeutralLengthM,
             LeastSpan * (usual.LongestM - usual.ShortestM), LimitBasis.UsualRange, null, false);
     }
 

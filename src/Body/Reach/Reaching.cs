@@ -5,8 +5,8 @@ namespace MomentArm.Body;
 /// <summary>The reach of every group along a movement.</summary>
 public static class Reaching
 {
-    private static readonly MuscleGroup[] Groups = Enum.GetValues<MuscleGroup>();
-    private static readonly Side[] BothSides = [Side.Right, Side.Left];
+    private static readonly ImmutableArray<MuscleGroup> Groups = [.. Enum.GetValues<MuscleGroup>()];
+    private static readonly ImmutableArray<Side> BothSides = [Side.Right, Side.Left];
 
     /// <summary>Settles a movement and computes its reach.</summary>
     /// <param name="points">Named surface points.</param>

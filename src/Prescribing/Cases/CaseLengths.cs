@@ -21,8 +21,8 @@ internal static class CaseLengths
         CaseBasis basis, Physique person, IEnumerable<CaseVisit> visits, MuscleSet muscles, ImmutableArray<string>.Builder notes)
     {
         var readings = visits.SelectMany(v => v.Measurements).Where(m => m.Side is not null).ToArray();
-        var tests = Tests(basis, readings, notes).Concat(Norms(basis, person));
-        return new PersonalReach(basis.Points, LengthLimits.For(muscles, tests), Ranges(basis, readings, muscles.Model));
+        LengthTest[] tests = [.. Tests(basis, readings, notes), .. Norms(basis, person)];
+        return new PersonalReach(basis.Points, Ranges(basis, readings, muscles.Model), () => LengthLimits.For(muscles, tests));
     }
 
     /// <summary>The latest reading of each length test and side.</summary>

@@ -81,6 +81,16 @@ public class ReachingTests
     }
 
     [Fact]
+    public void A_pose_that_touches_nothing_settles_as_it_is()
+    {
+        // A leg below the pelvis without any contact: nothing to settle on, though its heel lies under the floor.
+        var settled = Body.Settling.Settle(Set.Model, TestBody.Content.Points, Frame(new LimbAngles { HipFlexion = -20 * Degree }), Side.Right);
+        Assert.Empty(settled.Contacts);
+        Assert.Empty(settled.Changes);
+        Assert.Equal(-20 * Degree, settled.Pose.Angles[Set.Model.IndexOf(Motion.HipFlexion, Side.Right)], Tolerances.Relative);
+    }
+
+    [Fact]
     public void Ranking_puts_the_farther_raise_first_for_the_group_and_for_the_muscle()
     {
         (string, MovementReach)[] movements = [.. new[] { 40, 80, 60 }.Select(a => ($"raise-{a}", Of(Raise(a), Side.Right, LegRaise(70))))];
