@@ -8,13 +8,13 @@ using MomentArm.Prescribing;
 
 namespace MomentArm.Cli;
 
-/// <summary>exercise list, draw and load.</summary>
+/// <summary>exercise list, draw, load, settle and solve-load.</summary>
 internal static class ExerciseCommands
 {
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
     private static readonly Option<Side> WorkingSide = SideOption();
 
-    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), Load(), SettleCommand.Build(Id, WorkingSide) };
+    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), Load(), SettleCommand.Build(Id, WorkingSide), SolveLoadCommand.Build(WorkingSide) };
 
     private static Option<Side> SideOption()
     {
