@@ -30,10 +30,12 @@ public static class Inverse
         return Solve(question, x =>
         {
             var whole = load(x);
+
+            // What kept a load from being computed is its last problem; warnings come before.
             var share = whole.Computed ? whole.Of(question.Action, question.Side) : null;
             return new Seen(
                 !whole.Computed ? double.NaN : share?.Middle ?? 0, share, whole.Problems,
-                whole.Computed ? null : whole.Problems.FirstOrDefault());
+                whole.Computed ? null : whole.Problems.LastOrDefault());
         });
     }
 

@@ -57,7 +57,7 @@ public class InverseTests
     [Fact]
     public void Part_of_a_range_that_cannot_be_computed_is_told_beside_what_is_not_reachable()
     {
-        var answer = Solver.Solve(Question, kg => kg > 10 ? new MovementLoad([], ["Falls forward."], false) : new MovementLoad([Share(0.04 * kg)], [], true));
+        var answer = Solver.Solve(Question, kg => kg > 10 ? new MovementLoad([], ["A warning.", "Falls forward."], false) : new MovementLoad([Share(0.04 * kg)], [], true));
         Assert.Equal("Not reachable: at most 40 % at 10 kg.", answer.Words);
         Assert.Equal("Part of the range could not be computed: Falls forward.", Assert.Single(answer.Notes));
     }
