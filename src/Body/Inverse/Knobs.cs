@@ -117,10 +117,12 @@ public static class Knobs
         return -1;
     }
 
-    /// <summary>The surface whose height can be changed: the step if there is one, else the seat; with its height in the first pose that has it.</summary>
+    /// <summary>The surface whose height can be changed: the step if there is one, else the seat or another raised one; with its height in the first pose that has it.</summary>
     private static (SurfaceKind Kind, double HeightM)? Raised(Movement movement)
     {
-        foreach (var kind in new[] { SurfaceKind.Step, SurfaceKind.Seat })
+        // A roller's height is its thickness, and a wall has none.
+        var kinds = Enum.GetValues<SurfaceKind>().Where(k => k is not (SurfaceKind.Floor or SurfaceKind.Wall or SurfaceKind.Roller));
+        foreach (var kind in kinds.OrderBy(k => k == SurfaceKind.Step ? 0 : 1))
         {
             if (movement.Frames.SelectMany(f => f.Contacts).FirstOrDefault(c => c.Surface == kind) is { } contact)
                 return (kind, contact.HeightM);
