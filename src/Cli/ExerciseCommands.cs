@@ -8,13 +8,13 @@ using MomentArm.Prescribing;
 
 namespace MomentArm.Cli;
 
-/// <summary>exercise list, draw, load, settle and reach.</summary>
+/// <summary>exercise list, draw, load, settle, reach and solve-load.</summary>
 internal static class ExerciseCommands
 {
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
     private static readonly Option<Side> WorkingSide = SideOption();
 
-    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), LoadCommand.Build(Id, WorkingSide), SettleCommand.Build(Id, WorkingSide), ReachCommand.Build(WorkingSide) };
+    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), LoadCommand.Build(Id, WorkingSide), SettleCommand.Build(Id, WorkingSide), ReachCommand.Build(WorkingSide), SolveLoadCommand.Build(WorkingSide) };
 
     private static Option<Side> SideOption()
     {

@@ -1,3 +1,5 @@
+using MomentArm.Body;
+
 namespace MomentArm.Content.Tests;
 
 /// <summary>Every fault of a pull is told with its place and what to do.</summary>
@@ -32,6 +34,8 @@ public sealed class DamagedPullsTests : IDisposable
     [InlineData("\"limbRadiusM\": 0.06,", "\"limbRadiusM\": 0.06, \"limb\": \"working\",", "pulls[0].limb", "no use for \"limb\"")]
     [InlineData("\"f100N\": 30", "\"f100N\": 0", "pulls[0].band.f100N", "outside 0.1 to 2000")]
     [InlineData("\"f100N\": 30", "\"f100N\": 30, \"f200N\": 29", "pulls[0].band.f200N", "does not rise")]
+    [InlineData("\"f100N\": 30", "\"f100N\": 30, \"readings\": [{ \"elongationPercent\": 50, \"forceN\": 12 }]", "pulls[0].band.readings", "at least two readings")]
+    [InlineData("\"f100N\": 30", "\"f100N\": 30, \"readings\": [{ \"elongationPercent\": 50, \"forceN\": 12 }, { \"elongationPercent\": 100, \"forceN\": 11 }]", "pulls[0].band.readings", "does not rise")]
     [InlineData("\"f100N\": 30", "\"f100N\": 30, \"strands\": 9", "pulls[0].band.strands", "outside 1 to 8")]
     [InlineData("\"restLengthM\": 0.60, ", "", "pulls[0].band", "exactly one number")]
     [InlineData("\"restLengthM\": 0.60", "\"restLengthM\": 0.60, \"preStretchPercent\": 20", "pulls[0].band", "exactly one number")]
@@ -69,6 +73,20 @@ public sealed class DamagedPullsTests : IDisposable
         Change("\"kind\": \"loop\", " + Sound, keys);
 
         Assert.Empty(ContentLibrary.TryRead(folder).Faults);
+    }
+
+    [Fact]
+    public void A_measured_band_pulls_as_it_was_measured()
+    {
+        Change("\"f100N\": 30", "\"f100N\": 30, \"readings\": [{ \"elongationPercent\": 50, \"forceN\": 12 }, { \"elongationPercent\": 200, \"forceN\": 40 }]");
+
+        var (library, faults) = ContentLibrary.TryRead(folder);
+
+        Assert.Empty(faults);
+        var band = ((BandPull)library!.Exercise("band-side-step")!.Movement.Pulls[0]).Band.Made(1);
+        Assert.Equal(0.60, band.RestLengthM);
+        Assert.Equal(40, band.AtElongation(2).ForceN, 1e-9);
+        Assert.Equal(2, band.LargestElongation);
     }
 
     [Fact]

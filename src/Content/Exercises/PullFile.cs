@@ -83,6 +83,9 @@ public sealed record ElasticFile
     /// <summary>Pull of one strand at 200 % elongation, newtons, when known.</summary>
     public double? F200N { get; init; }
 
+    /// <summary>The band's own readings in rising order, two or more; they then count instead of f100N and f200N.</summary>
+    public IReadOnlyList<BandReadingFile> Readings { get; init; } = [];
+
     /// <summary>Rest length, metres, 0.02 to 10; of a loop its whole way round.</summary>
     public double? RestLengthM { get; init; }
 
@@ -94,4 +97,14 @@ public sealed record ElasticFile
 
     /// <summary>Key into sources.json for F100, or "common-practice".</summary>
     public required string Source { get; init; }
+}
+
+/// <summary>One reading of a band in a file.</summary>
+public sealed record BandReadingFile
+{
+    /// <summary>Stretch beyond the rest length in percent of it, above 0 to 250.</summary>
+    public required double ElongationPercent { get; init; }
+
+    /// <summary>Pull of one strand, newtons.</summary>
+    public required double ForceN { get; init; }
 }

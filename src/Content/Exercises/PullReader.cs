@@ -98,16 +98,22 @@ internal sealed class PullReader(SurfacePoints points, ISet<string> sources, str
         if (band.RestLengthM is null == band.PreStretchPercent is null)
             Fault(path, "The rest length is not settled by exactly one number.", "Give either restLengthM or preStretchPercent.");
         CheckSource(band.Source, path + ".source");
-        if (band.F200N is { } at200 && band.F100N > 0 && at200 > 0)
+        if (band.F200N is { } at200 && band.F100N is >= 0.1 and <= 2000 && at200 is >= 0.1 and <= 2000)
+            Try(() => ElasticBand.FromF100AndF200(band.F100N, at200, 1), path + ".f200N", "Correct one of the two.");
+        if (band.Readings.Count > 0)
+            Try(() => ElasticBand.FromReadings(ReadingsOf(band), 1), path + ".readings", "Correct the readings or leave them out.");
+    }
+
+    /// <summary>What the band itself refuses is told as a fault.</summary>
+    private void Try(Func<ElasticBand> make, string path, string mend)
+    {
+        try
         {
-            try
-            {
-                _ = ElasticBand.FromF100AndF200(band.F100N, at200, 1);
-            }
-            catch (ArgumentException error)
-            {
-                Fault(path + ".f200N", error.Message.Split(" (Parameter", 2)[0], "Correct one of the two.");
-            }
+            make();
+        }
+        catch (ArgumentException error)
+        {
+            Fault(path, error.Message.Split(" (Parameter", 2)[0], mend);
         }
     }
 
@@ -142,10 +148,14 @@ internal sealed class PullReader(SurfacePoints points, ISet<string> sources, str
     {
         F100N = raw.F100N,
         F200N = raw.F200N,
+        Readings = ReadingsOf(raw),
         RestLengthM = raw.RestLengthM,
         PreStretch = (raw.PreStretchPercent ?? 0) / 100,
         Strands = raw.Strands,
     };
+
+    private static ImmutableArray<BandReading> ReadingsOf(ElasticFile raw) =>
+        [.. raw.Readings.Select(r => new BandReading(r.ElongationPercent / 100, r.ForceN))];
 
     private static string Word(PullKind kind) => kind.ToString().ToLowerInvariant();
 
