@@ -86,7 +86,7 @@ public sealed class PoseCommandTests
             ("pose.working.kneeFlexionDeg", "\"kneeFlexionDeg\": 200", "200 degrees lies outside -10 to 155"),
             ("pose.other.hipAbductionDeg", "\"hipAbductionDeg\": -90", "-90 degrees lies outside -45 to 70"),
             ("pose.contacts[0].point", "foott", "no point \"foott\""),
-            ("addedLoads[0].massKg", "\"massKg\"", "0 kg lies outside"),
+            ("addedLoads[0].massKg", "\"massKg\"", "0 kg lies outside 0 to 240"),
         })
         {
             var line = 1 + Array.FindIndex(lines, l => l.Contains(key, StringComparison.Ordinal));

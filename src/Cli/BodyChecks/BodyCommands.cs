@@ -7,7 +7,7 @@ namespace MomentArm.Cli;
 internal static class BodyCommands
 {
     /// <summary>How poses are held by both commands; a fuller calculation takes its place here.</summary>
-    internal static readonly HoldPose Hold = VerticalHold.Hold;
+    internal static readonly HoldPose Hold = BalancedHold.Hold;
 
     internal static Command Build() => new("body", "The body model: what it gives beside published figures, and for a pose of your own.\nExample: momentarm body check")
     {

@@ -8,7 +8,8 @@ internal sealed class CheckPeople(ContentLibrary library, HoldPose hold)
 {
     private readonly Dictionary<string, BodyModel> models = [];
     private readonly Dictionary<string, MuscleSet> muscles = [];
-    private readonly Dictionary<(string, PoseInput, Variation), HeldPose> held = [];
+    private readonly Dictionary<string, PersonBody> persons = [];
+    private readonly Dictionary<(string, PoseInput, Variation), HeldBody> held = [];
 
     internal BodyChecks Checks => library.BodyChecks;
 
@@ -28,11 +29,16 @@ internal sealed class CheckPeople(ContentLibrary library, HoldPose hold)
             ? new PatientCapacity(library.Body.Capacities, physique, Model(person), []).Published(action, clinicalRad)
             : null;
 
-    internal HeldPose Hold(string person, PoseInput input, Variation variation)
+    internal HeldBody Hold(string person, PoseInput input, Variation variation)
     {
         if (held.TryGetValue((person, input, variation), out var known))
             return known;
         return held[(person, input, variation)] =
-            hold(Model(person), library.Body.Points, variation.Of(input), Side.Right, variation.CenterShiftM);
+            hold(Person(person), variation.Of(input), Side.Right, variation.CenterShiftM);
     }
+
+    private PersonBody Person(string person) =>
+        persons.TryGetValue(person, out var known) ? known : persons[person] = new PersonBody(
+            Model(person), library.Body.Points, Muscles(person),
+            new PatientCapacity(library.Body.Capacities, Checks.Persons[person] ?? new Physique(), Model(person), []));
 }

@@ -31,7 +31,9 @@ internal static class PoseCommand
             try
             {
                 var model = library.Body.Build(physique);
-                return Print(output, library, input, model, parse.GetValue(side));
+                var body = new PersonBody(
+                    model, library.Body.Points, library.Body.MusclesOf(model), new PatientCapacity(library.Body.Capacities, physique, model, []));
+                return Print(output, input, body, parse.GetValue(side));
             }
             catch (ArgumentOutOfRangeException error)
             {
@@ -41,10 +43,10 @@ internal static class PoseCommand
         return pose;
     }
 
-    private static int Print(Output output, ContentLibrary library, PoseInput input, BodyModel model, Side side)
+    private static int Print(Output output, PoseInput input, PersonBody body, Side side)
     {
-        var held = BodyCommands.Hold(model, library.Body.Points, input, side, 0);
-        var report = PoseReport.Of(held, library.Body.MusclesOf(model), input, side);
+        var held = BodyCommands.Hold(body, input, side, 0);
+        var report = PoseReport.Of(held, body.Muscles, input, side);
         if (held.Refusal is { } refusal)
         {
             output.Before(PoseText.Resting(report).TrimEnd());

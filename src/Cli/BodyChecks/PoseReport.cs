@@ -11,6 +11,8 @@ internal sealed record PoseReport(
     double MassKg,
     IReadOnlyList<PoseMoment> Moments,
     IReadOnlyList<PoseContact> Contacts,
+    IReadOnlyList<PoseJointForce> JointForces,
+    IReadOnlyList<PoseEffort> Efforts,
     IReadOnlyList<PoseMuscle> Muscles,
     IReadOnlyList<PoseChange> Settled,
     double LargestGapMm,
@@ -22,7 +24,7 @@ internal sealed record PoseReport(
 {
     private const double Degree = Math.PI / 180;
 
-    internal static PoseReport Of(HeldPose held, MuscleSet muscles, PoseInput input, Side side)
+    internal static PoseReport Of(HeldBody held, MuscleSet muscles, PoseInput input, Side side)
     {
         var state = new MuscleState(muscles);
         state.Update(held.State, held.Placed.Pose);
@@ -32,6 +34,9 @@ internal sealed record PoseReport(
             input.Frame.Name, side, Rounded(held.Model.StatureM, 3), Rounded(held.Model.MassKg, 1),
             [.. MomentsOf(held)],
             [.. ContactsOf(held, ahead, right)],
+            [.. (held.JointForces ?? new Dictionary<(LoadedJoint, Side), double>()).Select(f => new PoseJointForce(f.Key.Item1, f.Key.Item2, Rounded(100 * f.Value, 0)))],
+            [.. (held.Efforts ?? new Dictionary<(MuscleFunction, Side), double>()).Where(e => e.Value >= 0.005)
+                .Select(e => new PoseEffort(e.Key.Item1, e.Key.Item2, Rounded(100 * e.Value, 1)))],
             [.. muscles.Muscles.Select((m, i) => new PoseMuscle(
                 m.Id, m.Name, m.Side, Rounded(1000 * state.Lengths[i], 1), Rounded(1000 * state.Lengthening(i).ChangeM, 1),
                 Rounded(state.Lengthening(i).PercentOfRange, 1), state.Extrapolated[i]))],
@@ -45,7 +50,7 @@ internal sealed record PoseReport(
     }
 
     /// <summary>Each joint coordinate with an action once, in the direction that is asked: no action shows a negative moment.</summary>
-    private static IEnumerable<PoseMoment> MomentsOf(HeldPose held)
+    private static IEnumerable<PoseMoment> MomentsOf(HeldBody held)
     {
         foreach (var action in Enum.GetValues<JointAction>())
         {
@@ -64,7 +69,7 @@ internal sealed record PoseReport(
     }
 
     /// <summary>Level directions forward and right of the pelvis; of the room when the pelvis faces up or down.</summary>
-    private static (Vec3 Ahead, Vec3 Right) Facing(HeldPose held)
+    private static (Vec3 Ahead, Vec3 Right) Facing(HeldBody held)
     {
         var axis = held.State.Rotations[0] * Vec3.UnitX;
         var level = new Vec3(axis.X, 0, axis.Z);
@@ -73,10 +78,10 @@ internal sealed record PoseReport(
     }
 
     /// <summary>Each named contact; without forces when the pose cannot be held.</summary>
-    private static IEnumerable<PoseContact> ContactsOf(HeldPose held, Vec3 ahead, Vec3 right) =>
+    private static IEnumerable<PoseContact> ContactsOf(HeldBody held, Vec3 ahead, Vec3 right) =>
         held.Placed.Contacts.GroupBy(c => (c.Contact.Point, c.Contact.Limb)).Select(group =>
         {
-            var up = held.Supports.Where(s => group.Contains(s.Contact)).Sum(s => s.Force.Y);
+            var up = held.Supports.Where(s => (s.Contact.Point, s.Contact.Limb) == group.Key).Sum(s => s.NormalN);
             double Mean(Vec3 axis) => Rounded(1000 * group.Average(c => c.Point.Dot(axis)), 1);
             return new PoseContact(
                 group.Key.Point, group.Key.Limb, Rounded(up, 1), Rounded(100 * up / (held.Model.MassKg * BodyModel.Gravity), 1), Mean(ahead), Mean(right));
@@ -90,7 +95,13 @@ internal sealed record PoseReport(
 /// <summary>Moment of one joint action.</summary>
 internal sealed record PoseMoment(JointAction Action, Side? Side, double MomentNm, double MomentNmPerKg, double ClinicalAngleDeg);
 
-/// <summary>Upward force on a contact, and the middle of its points from the first contact point.</summary>
+/// <summary>Force between the bones of a joint.</summary>
+internal sealed record PoseJointForce(LoadedJoint Joint, Side Side, double PercentOfBodyWeight);
+
+/// <summary>Effort of a muscle group, an estimate.</summary>
+internal sealed record PoseEffort(MuscleFunction Function, Side Side, double EffortPercent);
+
+/// <summary>Force of the surface on a contact, and the middle of its points from the first contact point.</summary>
 internal sealed record PoseContact(
     string Point, Limb? Limb, double ForceN, double PercentOfBodyWeight, double ForwardMm, double RightMm);
 

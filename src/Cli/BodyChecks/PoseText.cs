@@ -16,12 +16,16 @@ internal static class PoseText
         foreach (var m in report.Moments)
             Line($"  {(m.Side is { } side ? CaseText.Words(side) : ""),-5} {CaseText.Words(m.Action),-24} {m.MomentNm,7:0.0} Nm  {m.MomentNmPerKg,6:0.00} Nm/kg  at {m.ClinicalAngleDeg,4:0} degrees");
         text.Append(Resting(report));
+        Line($"Joint forces (estimate): {string.Join(", ", report.JointForces.Select(f => FormattableString.Invariant($"{CaseText.Words(f.Side)} {CaseText.Words(f.Joint)} {f.PercentOfBodyWeight:0} %")))} of body weight");
+        Line($"Muscle effort (estimate)");
+        foreach (var e in report.Efforts)
+            Line($"  {CaseText.Words(e.Side),-5} {CaseText.Words(e.Function),-24} {e.EffortPercent,5:0} %");
         Line($"Muscle lengths, working side (% of the range between shortest and longest path)");
         foreach (var m in report.Muscles.Where(m => m.Side == report.WorkingSide))
             Line($"  {m.Name,-42} {m.LengthMm,6:0.0} mm  {m.ChangeFromNeutralMm,6:+0.0;-0.0;0.0} mm  {m.PercentOfRange,4:0} %{(m.BeyondTrustedAngles ? "  beyond the trusted angles" : "")}");
         foreach (var note in report.Problems.Concat(report.Assumptions))
             Line($"Note: {note}");
-        return text.Append("A held pose with upward contact forces only. An estimate for a clinician, not a limit.").ToString();
+        return text.Append("A held pose, least effort of all ways to hold it. An estimate for a clinician, not a limit.").ToString();
     }
 
     /// <summary>Where the body rests and what gave way: all that can be said of a pose that falls, too.</summary>

@@ -6,7 +6,7 @@ namespace MomentArm.Cli;
 internal static class Posture
 {
     /// <summary>A joint center in the frame of another segment, metres.</summary>
-    internal static double Place(HeldPose held, SegmentKind segment, SegmentKind within, string axis, Side side)
+    internal static double Place(HeldBody held, SegmentKind segment, SegmentKind within, string axis, Side side)
     {
         var (of, frame) = (Index(held.Model, segment, side), Index(held.Model, within, side));
         var apart = held.State.Origins[of] - held.State.Origins[frame];
@@ -15,7 +15,7 @@ internal static class Posture
     }
 
     /// <summary>Forward lean of a segment's upward axis from the vertical, as seen from the side of the pelvis, radians.</summary>
-    internal static double Lean(HeldPose held, SegmentKind segment, Side side)
+    internal static double Lean(HeldBody held, SegmentKind segment, Side side)
     {
         var up = held.State.Rotations[Index(held.Model, segment, side)] * Vec3.UnitY;
         var pelvis = held.State.Rotations[0] * Vec3.UnitX;
@@ -24,7 +24,7 @@ internal static class Posture
     }
 
     /// <summary>A joint angle in clinical sign, radians.</summary>
-    internal static double ClinicalAngle(HeldPose held, Motion motion, Side side)
+    internal static double ClinicalAngle(HeldBody held, Motion motion, Side side)
     {
         var angle = held.Placed.Pose.Angles[held.Model.IndexOf(motion, SideOf(motion, side))];
         return IsTurnedRound(motion) ? -angle : angle;
@@ -39,7 +39,7 @@ internal static class Posture
     /// The free body by hand: every part that is not the working leg, its weight times its distance inward of the working
     /// hip, N m. What the outer hip must hold in single-leg stance.
     /// </summary>
-    internal static double FreeBody(HeldPose held, Side side)
+    internal static double FreeBody(HeldBody held, Side side)
     {
         var hip = held.State.Origins[Index(held.Model, SegmentKind.Thigh, side)];
         var other = held.State.Origins[Index(held.Model, SegmentKind.Thigh, side.Other())];

@@ -86,11 +86,11 @@ internal sealed class Quantities(CheckPeople people)
                 var arm = q.ArmMm ?? Math.Abs(Arm(at.Muscle(q), q.Action!.Value.Coordinate(side).Motion, side, person, held));
                 return Moment(held, q) / (arm / 1000) / (model.MassKg * BodyModel.Gravity);
             case QuantityKind.SupportShare:
-                var named = held.Supports.Where(s => q.Contacts!.Contains(s.Contact.Contact.Point));
+                var named = held.Supports.Where(s => q.Contacts!.Contains(s.Contact.Point));
                 return 100 * named.Sum(s => s.Force.Y) / (model.MassKg * BodyModel.Gravity);
             case QuantityKind.JointForce:
                 return held.JointForces is { } forces
-                    ? 100 * forces[(q.Joint!.Value, side)] / (model.MassKg * BodyModel.Gravity)
+                    ? 100 * forces[(q.Joint!.Value, side)]
                     : Calculated.NotYet("Joint forces are not calculated yet.");
             case QuantityKind.Effort:
                 return held.Efforts is { } efforts ? 100 * efforts[(q.Function!.Value, side)] : Calculated.NotYet("Muscle effort is not calculated yet.");
@@ -105,7 +105,7 @@ internal sealed class Quantities(CheckPeople people)
         }
     }
 
-    private static Calculated PostureOf(QuantityFile q, Side side, HeldPose held) => q.Kind switch
+    private static Calculated PostureOf(QuantityFile q, Side side, HeldBody held) => q.Kind switch
     {
         QuantityKind.JointPlace => 1000 * Posture.Place(held, q.Segment!.Value, q.Within, q.Axis!, side),
         QuantityKind.Lean => Posture.Lean(held, q.Segment!.Value, side) / Degree,
@@ -113,33 +113,33 @@ internal sealed class Quantities(CheckPeople people)
         _ => Posture.FreeBody(held, side) / held.Model.MassKg,
     };
 
-    private static double Moment(HeldPose held, QuantityFile q)
+    private static double Moment(HeldBody held, QuantityFile q)
     {
         var (index, sign) = q.Action!.Value.On(held.Model, q.Limb.On(Working));
         return sign * held.Moments[index];
     }
 
-    private MuscleState MuscleStateOf(string person, HeldPose held)
+    private MuscleState MuscleStateOf(string person, HeldBody held)
     {
         var state = new MuscleState(people.Muscles(person), people.Use(person));
         state.Update(held.State, held.Placed.Pose);
         return state;
     }
 
-    private double Length(QuantityKind kind, string muscle, Side side, string person, HeldPose held)
+    private double Length(QuantityKind kind, string muscle, Side side, string person, HeldBody held)
     {
         var state = MuscleStateOf(person, held);
         var index = state.Set.IndexOf(muscle, side);
         return kind == QuantityKind.PathLength ? state.Lengths[index] : state.Lengthening(index).ChangeM;
     }
 
-    private double Arm(string muscle, Motion motion, Side side, string person, HeldPose held)
+    private double Arm(string muscle, Motion motion, Side side, string person, HeldBody held)
     {
         var state = MuscleStateOf(person, held);
         return 1000 * state.Arm(state.Set.IndexOf(muscle, side), held.Model.IndexOf(motion, Posture.SideOf(motion, side)));
     }
 
-    private double GroupArm(QuantityFile q, Side side, string person, HeldPose held)
+    private double GroupArm(QuantityFile q, Side side, string person, HeldBody held)
     {
         var set = people.Muscles(person);
         double Force(string id) => set.Muscles[set.IndexOf(id, side)].ForceN;

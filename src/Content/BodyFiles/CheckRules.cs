@@ -20,7 +20,7 @@ internal sealed class CheckRules(ChecksFile raw, BodyContent body, ISet<string> 
         for (var i = 0; i < raw.Poses.Count; i++)
         {
             rules.CheckPose(raw.Poses[i].Pose, $"poses[{i}].pose", free: true);
-            rules.CheckLoads(raw.Poses[i].AddedLoads, $"poses[{i}].", massNeeded: true);
+            rules.CheckLoads(raw.Poses[i].AddedLoads, $"poses[{i}].");
         }
 
         foreach (var twice in raw.Poses.GroupBy(p => p.Pose.Name).Where(g => g.Count() > 1))

@@ -36,14 +36,20 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
     private Exercise? Make(ExerciseFile raw)
     {
         var before = faults.Faults.Count;
-        var rules = new PoseRules(points, file, faults);
         if (raw.Poses.Count == 0)
             Fault("poses", "There is no pose.", "Give at least one.");
         for (var i = 0; i < raw.Poses.Count; i++)
-            rules.CheckPose(raw.Poses[i], $"poses[{i}]");
+            CheckPose(raw.Poses[i], $"poses[{i}]");
         for (var i = 0; i < raw.Props.Count; i++)
-            rules.CheckPoint(raw.Props[i].At, $"props[{i}].at");
-        rules.CheckLoads(raw.AddedLoads, "");
+            CheckPoint(raw.Props[i].At, $"props[{i}].at");
+        var pulls = new PullReader(points, sources, file, faults);
+        for (var i = 0; i < raw.AddedLoads.Count; i++)
+        {
+            pulls.CheckPlace(new BodyPlace(raw.AddedLoads[i].At, raw.AddedLoads[i].Limb, raw.AddedLoads[i].Toward, raw.AddedLoads[i].Fraction), $"addedLoads[{i}]");
+            CheckRange(raw.AddedLoads[i].MassKg, 0, 240, $"addedLoads[{i}].massKg", "kg");
+        }
+
+        var pulling = pulls.Read(raw.Pulls);
 
         if (raw.Loads.Count == 0 && raw.Groups.Count == 0)
             Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads or muscle groups in groups.");
@@ -65,6 +71,7 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
                 Frames = [.. raw.Poses.Select(PoseConversion.ToFrame)],
                 Props = [.. raw.Props.Select(p => new Prop(p.Kind, p.At, p.Limb, p.HeightM))],
                 Loads = PoseConversion.ToLoads(raw.AddedLoads),
+                Pulls = pulling,
                 View = raw.View,
                 Bilateral = raw.Bilateral,
             },
@@ -79,6 +86,14 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             Faults = [.. raw.Faults.Select(f => new Fault(f.Seen, f.Cue))],
             SetUpSeconds = raw.SetUpSeconds,
         };
+    }
+
+    private void CheckPose(PoseFile pose, string path)
+    {
+        if (pose.Contacts.Count == 0)
+            Fault($"{path}.contacts", "Nothing touches anything.", "Name at least one contact.");
+        foreach (var fault in FrameCheck.Faults(PoseConversion.ToFrame(pose), points))
+            Fault($"{path}.{fault.Place}", fault.What, fault.Mend);
     }
 
     private void CheckDose(DoseFile dose)
@@ -97,14 +112,25 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             CheckRange(effort, 0, 10, "dose.effort", "");
     }
 
+    private void CheckPoint(string? name, string path)
+    {
+        if (name is not null && !points.Has(name))
+            Fault(path, $"The body has no point \"{name}\".", "Use a name of body/surface-points.json.");
+    }
+
     private void CheckSource(string key, string path)
     {
         if (!sources.Contains(key))
             Fault(path, $"There is no source \"{key}\".", "Add it to sources.json or correct the key.");
     }
 
-    private void CheckRange(double value, double least, double most, string path, string unit) =>
-        new PoseRules(points, file, faults).CheckRange(value, least, most, path, unit);
+    private void CheckRange(double value, double least, double most, string path, string unit)
+    {
+        if (!(value >= least && value <= most))
+        {
+            Fault(path, FormattableString.Invariant($"{value} {unit} lies outside {least} to {most}.").Replace("  ", " ", StringComparison.Ordinal), "Correct the number.");
+        }
+    }
 
     private void Fault(string path, string what, string mend) => faults.Add(file, null, path, what, mend);
 }

@@ -52,7 +52,7 @@ public sealed record PoseInput(PosedFrame Frame, ImmutableArray<AddedLoad> Loads
     {
         var rules = new PoseRules(points, name, faults);
         rules.CheckPose(raw.Pose, "pose");
-        rules.CheckLoads(raw.AddedLoads, "", massNeeded: true);
+        rules.CheckLoads(raw.AddedLoads, "");
         return faults.Faults.Count > 0 ? null : new PoseInput(PoseConversion.ToFrame(raw.Pose), PoseConversion.ToLoads(raw.AddedLoads));
     }
 }

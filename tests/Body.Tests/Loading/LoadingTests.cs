@@ -121,7 +121,5 @@ public class LoadingTests
         working, cuffKg);
 
     private static MovementLoad Load(Movement movement, Side working = Side.Right, double addedKg = 0) =>
-        MomentArm.Body.Loading.Of(
-            TestBody.Man, TestBody.Content.Points, movement, working,
-            new PatientCapacity(TestBody.Content.Capacities, new Physique(Sex.Male, 30, 1.741, 73.0), TestBody.Man, []), addedKg);
+        MomentArm.Body.Loading.Of(TestBody.Content.PersonOf(new Physique(Sex.Male, 30, 1.741, 73.0)), movement, working, addedKg);
 }
