@@ -30,10 +30,10 @@ internal static class SolveLoadCommand
         var options = new Options();
         var solve = new Command(
             "solve-load",
-            "Finds the weight, band, height, range or lever that gives a wished load share, for a person without strength tests.\n"
+            "Finds the weight, band, height, range or lever that gives a wished load share, for a person or a case.\n"
             + "Example: momentarm exercise solve-load --id seated-knee-extension --group knee-extensors --share 65 --knob weight --sex male --stature 178 --mass 80")
         {
-            options.Id, options.Group, options.Share, options.Knob, options.Low, options.High, options.Between, options.Weight, options.Limb, workingSide,
+            options.Id, options.Group, options.Share, options.Knob, options.Low, options.High, options.Between, options.Weight, options.Limb, options.Case, workingSide,
         };
         options.Person.AddTo(solve);
         solve.SetAction(parse =>
@@ -58,23 +58,22 @@ internal static class SolveLoadCommand
         var id = parse.GetValue(options.Id)!;
         if (library.Exercise(id) is not { } exercise)
             return output.Faults([ExerciseCommands.NoSuch(id)]);
-        var (physique, fault) = options.Person.Read(parse);
-        if (physique is null)
-            return output.Faults([fault!]);
+        var (reading, faults) = options.Person.Reading(parse, library, parse.GetValue(options.Case));
+        if (reading is null)
+            return output.Faults(faults);
         if (Action(parse.GetValue(options.Group)!) is not { } action)
             return output.Faults([$"--group \"{parse.GetValue(options.Group)}\" is no group: give one of {string.Join(", ", Enum.GetValues<JointAction>().Select(Group))}."]);
         var (knob, knobFault) = options.KnobOf(parse, library.Body.Points, exercise.Movement);
         if (knob is null)
             return output.Faults([$"{id}: {knobFault}"]);
-        var model = library.Body.Build(physique);
-        var capacity = new PatientCapacity(library.Body.Capacities, physique, model, []);
+        var loads = reading.Loads;
+        var model = loads.Model;
         var side = parse.GetValue(options.Limb).On(working);
-        if (capacity.At(action, side, 0) is null)
+        if (loads.Person.Capacity.At(action, side, 0) is null)
             return output.Faults([$"--group {Group(action)}: no strength is known for it, so no share can be computed. Ask for another group, such as {Group(exercise.Loads.FirstOrDefault())}."]);
         var (question, questionFault) = options.Question(parse, exercise.Movement, knob, action, side);
         if (question is null)
             return output.Faults([questionFault!]);
-        var loads = new PersonalLoads(model, library.Body.Points, capacity);
         var weight = knob.Kind == KnobKind.Weight ? 0 : parse.GetValue(options.Weight);
         var answer = Inverse.Solve(question, value => Load(loads, exercise, working, knob, value, weight));
         output.Write(
@@ -104,7 +103,7 @@ internal static class SolveLoadCommand
         text.AppendLine("  " + answer.Words);
         foreach (var note in answer.Notes.Concat(model.Assumptions))
             text.AppendLine("  Note: " + note);
-        return text.Append("  Held poses, no speed; contact taken as vertical and frictionless. An estimate for a clinician, not a limit.").ToString();
+        return text.Append("  Held poses, no speed. An estimate for a clinician, not a limit.").ToString();
     }
 
     private static string Result(RootAnswer root) => root switch
@@ -156,6 +155,8 @@ internal static class SolveLoadCommand
         internal Option<double> Weight { get; } = new("--weight") { Description = "Added weight in kilograms while another knob is turned." };
 
         internal Option<Limb> Limb { get; } = Whose();
+
+        internal Option<string?> Case { get; } = PersonOptions.CaseFile();
 
         internal PersonOptions Person { get; } = new();
 

@@ -6,15 +6,16 @@ namespace MomentArm.Body;
 /// </summary>
 internal sealed class SettlingRows(int columns)
 {
-    private double[] jacobian = new double[32 * columns];
-    private double[] residuals = new double[32];
-    private double[] dual = new double[32 * 32];
-    private double[] multipliers = new double[32];
+    // Enough for most frames; more are made room for.
+    private const int FirstRows = 16;
+
+    private double[] jacobian = new double[FirstRows * columns];
+    private double[] residuals = new double[FirstRows];
+    private double[] dual = new double[FirstRows * FirstRows];
+    private double[] multipliers = new double[FirstRows];
     private readonly double[] scaled = new double[columns];
 
     internal int Count { get; private set; }
-
-    internal int Columns => columns;
 
     internal void Clear() => Count = 0;
 

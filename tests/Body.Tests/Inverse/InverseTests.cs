@@ -115,7 +115,7 @@ public class InverseTests
         }
     }
 
-    private static MovementLoad Load(Movement movement) => MomentArm.Body.Loading.Of(TestBody.Man, TestBody.Content.Points, movement, Side.Right, Capacity, 0);
+    private static MovementLoad Load(Movement movement) => MomentArm.Body.Loading.Of(TestBody.Content.PersonOf(new Physique(Sex.Male, 30, 1.741, 73.0)), movement, Side.Right, 0);
 
     private static LoadShare Share(double middle) =>
         new(JointAction.HipAbduction, Side.Right, 0.8 * middle, middle, 1.29 * middle, 100 * middle, Capacity.At(JointAction.HipAbduction, Side.Right, 0)!.Value, 1);

@@ -97,5 +97,5 @@ public class PulledLoadTests
     }
 
     private static MovementLoad Load(Movement movement, Side working = Side.Right) =>
-        MomentArm.Body.Loading.Of(TestBody.Man, TestBody.Content.Points, movement, working, Capacity, 0);
+        MomentArm.Body.Loading.Of(TestBody.Content.PersonOf(new Physique(Sex.Male, 30, 1.741, 73.0)), movement, working, 0);
 }

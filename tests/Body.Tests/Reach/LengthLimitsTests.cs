@@ -95,19 +95,16 @@ public class LengthLimitsTests
     [Fact]
     public void The_interval_holds_the_middle_and_widens_with_the_error_of_the_test()
     {
-        Gen.Select(Gen.Double[20, 110], Gen.Double[0, 10], Gen.Double[-20, 120], Gen.Double[0, 120]).Sample(
+        Gen.Select(Gen.Double[20, 110], Gen.Double[0, 10], Gen.Double[20, 120], Gen.Double[0, 20]).Sample(
             (reading, sem, hip, knee) =>
             {
+                // All three lines are lengthened here; in a slack one the limit hardly matters.
                 var muscles = Posed(Set, new LimbAngles { HipFlexion = hip * Degree, KneeFlexion = knee * Degree });
                 var reach = LengthLimits.For(Set, [LegRaise(reading, semDeg: sem)]).Reach(MuscleGroup.Hamstrings, Side.Right, muscles);
                 var wider = LengthLimits.For(Set, [LegRaise(reading, semDeg: sem + 2)]).Reach(MuscleGroup.Hamstrings, Side.Right, muscles);
                 Assert.True(double.IsFinite(reach.Low) && double.IsFinite(reach.High));
                 Assert.True(reach.Low <= reach.Middle && reach.Middle <= reach.High);
-                Assert.True(wider.High - wider.Low >= reach.High - reach.Low);
-
-                // Near the neutral length the limit hardly matters; away from it a worse test shows.
-                if (Math.Abs(reach.Middle) > 0.1)
-                    Assert.True(wider.High - wider.Low > reach.High - reach.Low);
+                Assert.True(wider.Low < reach.Low && wider.High > reach.High);
             },
             iter: 100);
     }
