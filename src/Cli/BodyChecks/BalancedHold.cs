@@ -13,6 +13,8 @@ internal static class BalancedHold
     internal static HeldBody Hold(PersonBody person, PoseInput input, Side working, double centerShiftM)
     {
         var model = person.Model;
+        if (FrameCheck.Faults(input.Frame, person.Points) is [var fault, ..])
+            return Nowhere(model, fault.ToString());
         var free = input.Frame.Contacts.IsEmpty;
         var placed = free
             ? Placing.Place(model, person.Points, input.Frame, working)
@@ -44,6 +46,10 @@ internal static class BalancedHold
                     .ToDictionary(k => k, k => held.Efforts.FirstOrDefault(e => e.Function == k.f && e.Side == k.s).Effort),
             };
     }
+
+    /// <summary>A pose that no body takes is nowhere: it was not placed at all.</summary>
+    private static HeldBody Nowhere(BodyModel model, string why) => new(
+        model, new PlacedBody(new BodyPose(model), [], 0, []), new BodyState(model), new double[model.Coordinates.Length], [], why, []);
 
     /// <summary>What a table gives the pelvis so that the free body hangs still.</summary>
     private static PointForce[] FromTheRoom(BodyState state, List<PointForce> forces)
