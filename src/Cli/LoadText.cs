@@ -27,7 +27,8 @@ internal static class LoadText
         return text.ToString();
     }
 
-    private static string Basis(Capacity capacity) => Words(capacity.Basis) + (capacity.BeyondCurve ? ", end of the strength curve" : "");
+    private static string Basis(Capacity capacity) => Words(capacity.Basis) + (capacity.WeakSource ? ", a weak source" : "")
+        + (capacity.BeyondCurve ? ", end of the strength curve" : "");
 
     private static string Words(CapacityBasis basis) => basis switch
     {
@@ -35,5 +36,8 @@ internal static class LoadText
         CapacityBasis.TestedPainLimited => "tested, limited by pain: at least this",
         CapacityBasis.ScaledFromTested => "estimated from other tests of this person",
         CapacityBasis.PublishedOnly => "published for sex and age",
+        CapacityBasis.FromEndurance => "from repetitions or seconds, no force reader",
+        CapacityBasis.EndurancePainLimited => "from repetitions or seconds that pain ended: at least this",
+        CapacityBasis.Combined => "from force, repetitions and seconds together",
     };
 }

@@ -88,6 +88,8 @@ public static class Loading
     {
         foreach (var action in Enum.GetValues<JointAction>())
         {
+            if (!IsTold(action))
+                continue;
             foreach (var side in new[] { Side.Right, Side.Left })
             {
                 var (index, sign) = action.On(model, side);
@@ -101,6 +103,14 @@ public static class Loading
             }
         }
     }
+
+    /// <summary>
+    /// Whether vertical support without friction tells what the action must do. Trunk, neck, arms, rotation of the hip and turning
+    /// of the foot depend on what else rests and how it pushes sideways, so no share is told for them here.
+    /// </summary>
+    private static bool IsTold(JointAction action) => action is
+        JointAction.HipFlexion or JointAction.HipExtension or JointAction.HipAbduction or JointAction.HipAdduction
+        or JointAction.KneeFlexion or JointAction.KneeExtension or JointAction.AnkleDorsiflexion or JointAction.AnklePlantarflexion;
 
     private static void Note(List<string> problems, string problem)
     {
