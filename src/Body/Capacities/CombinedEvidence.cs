@@ -6,7 +6,12 @@ namespace MomentArm.Body;
 /// pain did not stop is there (our choice: what was measured with a force reader is not drawn toward strangers). Pain-limited evidence
 /// only ever raises the estimate. See docs/models/body.md, section 5.
 /// </summary>
-internal readonly record struct CombinedEvidence(double LogFactor, double Spread, CapacityBasis Basis)
+/// <param name="LogFactor">Logarithm of the factor on the published figure.</param>
+/// <param name="Spread">Its standard deviation.</param>
+/// <param name="Basis">What it rests on.</param>
+/// <param name="WithoutPain">The same from what pain did not stop, which is what other muscles are scaled by; null when there is none.</param>
+internal readonly record struct CombinedEvidence(
+    double LogFactor, double Spread, CapacityBasis Basis, (double LogFactor, double Spread)? WithoutPain)
 {
     internal static CombinedEvidence? Of(List<CapacityEvidence> all, double publishedSpread)
     {
@@ -30,23 +35,25 @@ internal readonly record struct CombinedEvidence(double LogFactor, double Spread
         }
 
         if (weights == 0)
-            return bound is { } only ? Bound(only) : null;
+            return bound is { } only ? Bound(only, null) : null;
         if (!force)
             weights += 1 / (publishedSpread * publishedSpread);
         var middle = weighted / weights;
+        var spread = Math.Sqrt(1 / weights);
         if (bound is { } least && Math.Log(least.Factor) > middle)
-            return Bound(least);
+            return Bound(least, (middle, spread));
         var basis = (force, endurance) switch
         {
             (true, true) => CapacityBasis.Combined,
             (true, false) => CapacityBasis.Tested,
             _ => CapacityBasis.FromEndurance,
         };
-        return new CombinedEvidence(middle, Math.Sqrt(1 / weights), basis);
+        return new CombinedEvidence(middle, spread, basis, (middle, spread));
     }
 
-    private static CombinedEvidence Bound(CapacityEvidence least) => new(
+    private static CombinedEvidence Bound(CapacityEvidence least, (double LogFactor, double Spread)? withoutPain) => new(
         Math.Log(least.Factor),
         least.Spread,
-        least.Kind == CapacityEvidenceKind.Force ? CapacityBasis.TestedPainLimited : CapacityBasis.EndurancePainLimited);
+        least.Kind == CapacityEvidenceKind.Force ? CapacityBasis.TestedPainLimited : CapacityBasis.EndurancePainLimited,
+        withoutPain);
 }

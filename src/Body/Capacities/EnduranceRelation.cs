@@ -66,7 +66,7 @@ public static class EnduranceRelation
         return Math.Exp((Math.Log(seconds) - Math.Log(curve.B)) / curve.M);
     }
 
-    /// <summary>Whose holding curves an action takes: two where it lies between them, and whether one of them is its own.</summary>
+    /// <summary>Whose holding curves an action takes: two where it lies between them, and whether they are its own.</summary>
     internal static (HoldingRegion First, HoldingRegion Second, bool Own) Regions(JointAction action) => action switch
     {
         JointAction.KneeFlexion or JointAction.KneeExtension => (HoldingRegion.Knee, HoldingRegion.Knee, true),
@@ -82,7 +82,7 @@ public static class EnduranceRelation
         JointAction.NeckFlexion or JointAction.NeckExtension or JointAction.NeckSideBend or JointAction.NeckRotation =>
             (HoldingRegion.Pooled, HoldingRegion.Pooled, false),
         JointAction.HipFlexion or JointAction.HipExtension or JointAction.HipAbduction or JointAction.HipAdduction
-            or JointAction.HipInternalRotation or JointAction.HipExternalRotation => (HoldingRegion.Trunk, HoldingRegion.Knee, true),
+            or JointAction.HipInternalRotation or JointAction.HipExternalRotation => (HoldingRegion.Trunk, HoldingRegion.Knee, false),
     };
 
     private static (double Share, double Spread) OfRepetitions(EnduranceTables tables, EnduranceTest test, double repetitions)
@@ -90,12 +90,30 @@ public static class EnduranceRelation
         var curve = tables.Repetitions.FirstOrDefault(c => c.Task == test.Task)
             ?? throw new ArgumentException($"Nothing is published for repetitions of a {test.Task} task.", nameof(tables));
         var reserve = test.Effort.InReserve;
-        var (share, slope) = Lifted(curve, Math.Min(tables.MostRepetitions, repetitions + reserve));
-        var people = Math.Max(0.5, tables.PersonSpreadAt80 + (tables.PersonSpreadAt60 - tables.PersonSpreadAt80) / 0.2 * (0.8 - share));
+        var (share, _) = Lifted(curve, Math.Min(tables.MostRepetitions, repetitions + reserve));
+        var (people, slope) = Widest(tables, curve);
         var misjudged = ReserveSpreadAtFailure * (1 + reserve);
         return (share, Math.Sqrt(
-            Square(slope) * (Square(people) + Square(misjudged))
+            Square(people) + Square(slope * misjudged)
             + Square(tables.TaskSpread) + Square(tables.LiftedSpread) + Square(tables.DemandSpread)));
+    }
+
+    /// <summary>
+    /// The largest spread between people on a curve, in the logarithm of the share, and its steepest slope. They are used at
+    /// every count (our choice), so that one repetition more never lowers what is concluded from it.
+    /// </summary>
+    private static (double People, double Slope) Widest(EnduranceTables tables, RepetitionCurve curve)
+    {
+        var (widest, steepest) = (0.0, 0.0);
+        for (var repetitions = 1.0; repetitions <= tables.MostRepetitions; repetitions++)
+        {
+            var (share, slope) = Lifted(curve, repetitions);
+            var people = tables.PersonSpreadAt80 + (tables.PersonSpreadAt60 - tables.PersonSpreadAt80) / 0.2 * (0.8 - share);
+            widest = Math.Max(widest, -slope * people);
+            steepest = Math.Max(steepest, -slope);
+        }
+
+        return (widest, steepest);
     }
 
     private static (double Share, double Spread) OfHold(EnduranceTables tables, EnduranceTest test, double seconds)
@@ -113,7 +131,7 @@ public static class EnduranceRelation
         return (
             Math.Clamp(Math.Exp(0.5 * (logA + logB)), tables.LeastHoldingShare, 1),
             Math.Sqrt(
-                time / Square(0.5 * (a.M + b.M)) + Square(0.5 * (logA - logB))
+                time / Square(0.5 * (a.M + b.M))
                 + (own ? 0 : Square(tables.NearestRegionSpread)) + Square(tables.DemandSpread)));
     }
 

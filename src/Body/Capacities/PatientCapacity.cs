@@ -183,16 +183,15 @@ public sealed class PatientCapacity
         return new Estimate(factors / weights, spread, CapacityBasis.ScaledFromTested, weak);
     }
 
-    private static List<CombinedEvidence> Tested(CombinedEvidence?[] combined, Side? side)
+    private static List<(double LogFactor, double Spread)> Tested(CombinedEvidence?[] combined, Side? side)
     {
-        var tested = new List<CombinedEvidence>();
+        var tested = new List<(double LogFactor, double Spread)>();
         foreach (var action in Actions)
         {
             foreach (var one in action.HasSides() ? new[] { Side.Right, Side.Left } : [Side.Right])
             {
                 if ((side is null || side == one || !action.HasSides())
-                    && combined[Index(action, one)] is { } found
-                    && found.Basis is not (CapacityBasis.TestedPainLimited or CapacityBasis.EndurancePainLimited))
+                    && combined[Index(action, one)] is { WithoutPain: { } found })
                 {
                     tested.Add(found);
                 }

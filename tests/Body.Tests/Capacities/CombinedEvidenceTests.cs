@@ -125,6 +125,26 @@ public class CombinedEvidenceTests
             }
         });
 
+    [Theory]
+    [InlineData(RepetitionTask.OneJoint)]
+    [InlineData(RepetitionTask.LegPush)]
+    [InlineData(RepetitionTask.ArmPush)]
+    public void One_repetition_or_second_more_never_lowers_a_capacity_however_weak_or_strong_the_person(RepetitionTask task)
+    {
+        foreach (var part in new[] { 0.02, 0.1, 0.3, 1, 3, 10 })
+        {
+            var (lifted, held) = (0.0, 0.0);
+            for (var count = 1.0; count <= 80; count += 0.5)
+            {
+                var demand = part * PublishedAbduction;
+                var lift = At(Of([], [EnduranceTest.OfRepetitions(Abduction, Side.Right, demand, 0, count, StatedEffort.FromRating(8), task)])).Middle;
+                var hold = At(Of([], [EnduranceTest.OfHold(Abduction, Side.Right, demand, 0, 5 * count, StatedEffort.FromRating(8))])).Middle;
+                Assert.True(lift >= lifted * (1 - 1e-12) && hold >= held * (1 - 1e-12), FormattableString.Invariant($"{part} {count}"));
+                (lifted, held) = (lift, hold);
+            }
+        }
+    }
+
     [Fact]
     public void Left_and_right_are_treated_alike_and_the_trunk_knows_no_side() =>
         Gen.Select(Gen.Double[0.3, 2], Gen.Double[2, 40]).Sample((factor, repetitions) =>
