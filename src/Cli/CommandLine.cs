@@ -52,6 +52,7 @@ internal static class CommandLine
             + "  momentarm exercise list\n"
             + "  momentarm exercise draw clam --side left --out clam.svg\n"
             + "  momentarm exercise load side-lying-leg-raise --sex female --stature 168 --mass 64\n"
+            + "  momentarm exercise reach --rank hamstrings\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
             + "  momentarm content check\n"
             + "  momentarm content schemas\n"

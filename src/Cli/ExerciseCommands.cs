@@ -8,13 +8,13 @@ using MomentArm.Prescribing;
 
 namespace MomentArm.Cli;
 
-/// <summary>exercise list, draw and load.</summary>
+/// <summary>exercise list, draw, load, settle and reach.</summary>
 internal static class ExerciseCommands
 {
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
     private static readonly Option<Side> WorkingSide = SideOption();
 
-    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), Load(), SettleCommand.Build(Id, WorkingSide) };
+    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), LoadCommand.Build(Id, WorkingSide), SettleCommand.Build(Id, WorkingSide), ReachCommand.Build(WorkingSide) };
 
     private static Option<Side> SideOption()
     {
@@ -76,41 +76,4 @@ internal static class ExerciseCommands
     }
 
     internal static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
-
-    private static Command Load()
-    {
-        var person = new PersonOptions();
-        var weight = new Option<double>("--weight") { Description = "Added weight in kilograms where the exercise takes one." };
-        var load = new Command("load", "Prints the load shares of an exercise for a person without strength tests.\nExample: momentarm exercise load side-lying-leg-raise --side left --sex female --stature 168 --mass 64")
-        {
-            Id, WorkingSide, weight,
-        };
-        person.AddTo(load);
-        load.SetAction(parse =>
-        {
-            var output = Output.For(parse);
-            if (output.Library(parse) is not { } library)
-                return 1;
-            if (library.Exercise(parse.GetValue(Id)!) is not { } exercise)
-                return output.Faults([NoSuch(parse.GetValue(Id)!)]);
-            var (physique, fault) = person.Read(parse);
-            if (physique is null)
-                return output.Faults([fault!]);
-            try
-            {
-                var model = library.Body.Build(physique);
-                var loads = new PersonalLoads(
-                    model, library.Body.Points, new PatientCapacity(library.Body.Capacities, physique, model, []));
-                var side = parse.GetValue(WorkingSide);
-                var result = loads.Of(exercise, side, parse.GetValue(weight));
-                output.Write(new { exercise.Id, side, result.Computed, result.Shares, result.Problems, model.Assumptions }, LoadText.Of(exercise, side, result, model));
-                return 0;
-            }
-            catch (ArgumentOutOfRangeException error)
-            {
-                return output.Faults([PersonOptions.Sentence(error)]);
-            }
-        });
-        return load;
-    }
 }

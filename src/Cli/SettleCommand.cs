@@ -52,7 +52,8 @@ internal static class SettleCommand
             return new Pose(
                 frame.Name, Math.Round(settled.LargestGapM * 100, 2), Settling.Refusal(model, settled),
                 [.. settled.Changes.Select(c => new Change(c.Motion, c.Side, Math.Round(c.From / Degree, 1), Math.Round(c.To / Degree, 1)))],
-                Resting(model, settled));
+                Resting(model, settled),
+                [.. settled.Ties.Select(t => new Tied(t.Tie.Kind, t.Tie.From, t.Tie.FromLimb, t.Tie.To, t.Tie.ToLimb, Math.Round(t.LengthM * 100, 1)))]);
         }),
     ];
 
@@ -82,14 +83,20 @@ internal static class SettleCommand
                 text.AppendLine("  " + refusal);
             foreach (var change in pose.Changes)
                 text.AppendLine(CultureInfo.InvariantCulture, $"  gave way: {change.Motion} {change.Side?.ToString() ?? "midline"} from {change.FromDeg:0.0} to {change.ToDeg:0.0} degrees (model sign)");
+            foreach (var tie in pose.Ties)
+                text.AppendLine(CultureInfo.InvariantCulture, $"  {(tie.Kind == TieKind.Strap ? "strap" : "hold")}: {tie.From}{Whose(tie.FromLimb)} to {tie.To}{Whose(tie.ToLimb)}, {tie.LengthCm:0.0} cm apart");
             foreach (var rest in pose.Resting)
-                text.AppendLine(CultureInfo.InvariantCulture, $"  rests: {rest.Point}{(rest.Limb is { } limb ? ", " + limb.ToString().ToLowerInvariant() : "")} {rest.Kilograms:0.0} kg");
+                text.AppendLine(CultureInfo.InvariantCulture, $"  rests: {rest.Point}{Whose(rest.Limb)} {rest.Kilograms:0.0} kg");
         }
 
         return text.Append("  Weight split is an assumption where more than three points bear; upward forces only.").ToString();
     }
 
-    private sealed record Pose(string Name, double LargestGapCm, string? Refusal, Change[] Changes, Rest[] Resting);
+    private static string Whose(Limb? limb) => limb is { } whose ? ", " + whose.ToString().ToLowerInvariant() : "";
+
+    private sealed record Pose(string Name, double LargestGapCm, string? Refusal, Change[] Changes, Rest[] Resting, Tied[] Ties);
+
+    private sealed record Tied(TieKind Kind, string From, Limb? FromLimb, string To, Limb? ToLimb, double LengthCm);
 
     private sealed record Change(Motion Motion, Side? Side, double FromDeg, double ToDeg);
 

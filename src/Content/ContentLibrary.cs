@@ -29,7 +29,7 @@ public sealed class ContentLibrary
         exercises = ordered.ToImmutableDictionary(e => e.Id);
         this.words = words;
         Basis = new CaseBasis(
-            body.Skeleton, body.Tables, body.Points, body.Capacities, exam.Measures, exam.Norms, ordered);
+            body.Skeleton, body.Tables, body.Points, body.Capacities, exam.Measures, exam.Norms, ordered, body.Muscles);
     }
 
     /// <summary>Version of the content, kept with every stored program.</summary>
@@ -81,6 +81,7 @@ public sealed class ContentLibrary
         var words = WordsReader.Read(folder, "en", exercises, faults);
         var patientWords = PatientWordsFile.Read(folder, "en", faults);
         PoseCheck.Check(body, exercises, faults);
+        LengthPoseCheck.Check(body, exam.Measures, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
             : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);

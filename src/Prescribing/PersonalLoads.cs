@@ -4,11 +4,15 @@ using MomentArm.Body;
 namespace MomentArm.Prescribing;
 
 /// <summary>One person's body and capacities, ready to be loaded with exercises.</summary>
-/// <param name="Model">The person's body.</param>
-/// <param name="Points">Named surface points.</param>
-/// <param name="Capacity">What the person's joints can hold.</param>
-public sealed record PersonalLoads(BodyModel Model, SurfacePoints Points, PatientCapacity Capacity)
+/// <param name="Person">The person's body, muscles and capacities.</param>
+public sealed record PersonalLoads(PersonBody Person)
 {
+    /// <summary>The person's body.</summary>
+    public BodyModel Model => Person.Model;
+
+    /// <summary>Named surface points.</summary>
+    public SurfacePoints Points => Person.Points;
+
     /// <summary>The load of an exercise for a working side, with a weight added by the dose.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="working">The side that works.</param>
@@ -17,7 +21,7 @@ public sealed record PersonalLoads(BodyModel Model, SurfacePoints Points, Patien
     public MovementLoad Of(Exercise exercise, Side working, double weightKg)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return Loading.Of(Model, Points, exercise.Movement, working, Capacity, weightKg);
+        return Loading.Of(Person, exercise.Movement, working, weightKg);
     }
 
     /// <summary>The share that counts for an exercise: of the first action it is meant to load that it does load.</summary>

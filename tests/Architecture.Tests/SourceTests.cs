@@ -11,6 +11,7 @@ public sealed partial class SourceTests
         ["src/Web/Pages/Exam/TestPlacing.razor"] = "a picture of the Drawing room",
         ["src/Web/Pages/Library/ContactSheet.razor"] = "pictures of the Drawing room",
         ["src/Web/Pages/Library/ExercisePicture.razor"] = "a picture of the Drawing room",
+        ["src/Web/Pages/Library/MovementChartFigure.razor"] = "a chart of the Drawing room, which encodes every text",
         ["src/Web/Pages/Program/HandoutPage.razor"] = "the handout of the Documents room, which encodes every text",
     };
 

@@ -29,6 +29,12 @@ internal static class Tolerances
     /// <summary>Rounding of one product or quotient, relative.</summary>
     internal static double Relative => 1e-12 * Scale;
 
+    /// <summary>Lengths (m), axes, and torques over body weight times one meter, against a general physics engine: rounding of two programs.</summary>
+    internal static double OutsideEngine => 1e-9 * Scale;
+
+    /// <summary>Knee arms against lengths of the same engine differenced between two poses, metres.</summary>
+    internal static double OutsideEngineKnee => 1e-6 * Scale;
+
     private static double Scale { get; } =
         double.TryParse(Environment.GetEnvironmentVariable("MOMENTARM_TOLERANCE_SCALE"), NumberStyles.Float, CultureInfo.InvariantCulture, out var scale)
         && scale >= 0

@@ -49,12 +49,10 @@ public sealed class ExerciseCommandsTests
     {
         var library = Momentarm.Library;
         var person = new Physique(Sex.Female, 41, 1.67, 66);
-        var model = library.Body.Build(person);
         foreach (var side in new[] { Side.Left, Side.Right })
         {
             var expected = Loading.Of(
-                model, library.Body.Points, library.Exercise(id)!.Movement, side,
-                new PatientCapacity(library.Body.Capacities, person, model, []), 2.5);
+                library.Body.PersonOf(person), library.Exercise(id)!.Movement, side, 2.5);
             var ran = await Momentarm.RunAsync(
                 "exercise", "load", id, "--side", side.ToString().ToLowerInvariant(), "--sex", "female", "--age", "41",
                 "--stature", "167", "--mass", "66", "--weight", "2.5", "--json");

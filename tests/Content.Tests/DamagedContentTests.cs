@@ -61,6 +61,20 @@ public sealed class DamagedContentTests : IDisposable
     }
 
     [Fact]
+    public void A_length_test_that_reads_a_joint_its_group_does_not_cross_is_refused()
+    {
+        Change("measures/modified-ober.json", "\"measured\": \"hipAdduction\"", "\"measured\": \"ankleDorsiflexion\"");
+        AssertFault(ContentLibrary.TryRead(folder).Faults, "measures/modified-ober.json", null, "length.measured", "does not cross", "group crosses");
+    }
+
+    [Fact]
+    public void A_length_test_without_its_pose_is_refused()
+    {
+        Change("measures/straight-leg-raise.json", "\"kind\": \"muscleLength\"", "\"kind\": \"rangeOfMotion\"");
+        AssertFault(ContentLibrary.TryRead(folder).Faults, "measures/straight-leg-raise.json", null, "length", "has no length set-up", "muscle length only");
+    }
+
+    [Fact]
     public void A_contact_that_misses_its_surface_is_refused_with_the_distance()
     {
         Change("exercises/seated-knee-extension.json", "\"heightM\": 0.40", "\"heightM\": 0.61");
@@ -94,6 +108,36 @@ public sealed class DamagedContentTests : IDisposable
         Assert.Contains(
             ContentLibrary.TryRead(folder).Faults,
             f => f.File == "words/en/exercises/bridge.json" && f.What.Contains("is above 6", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Faults_of_surfaces_and_ties_are_told_at_once_with_their_place()
+    {
+        const string file = "exercises/quadriceps-strap-stretch.json";
+        Change(file, "\"point\": \"pelvisFront\", \"limb\": \"working\", \"surface\": \"floor\"", "\"point\": \"pelvisFront\", \"limb\": \"working\", \"surface\": \"board\", \"tiltDeg\": 50");
+        Change(file, "\"point\": \"pelvisFront\", \"limb\": \"other\", \"surface\": \"floor\"", "\"point\": \"pelvisFront\", \"limb\": \"other\", \"surface\": \"bench\", \"heightM\": -0.4");
+        Change(file, "\"point\": \"chestFront\", \"limb\": \"working\", \"surface\": \"floor\"", "\"point\": \"chestFront\", \"limb\": \"working\", \"surface\": \"wall\", \"wall\": \"behind\"");
+        Change(file, "\"to\": \"instep\", \"toLimb\": \"working\"", "\"to\": \"instep\", \"toLimb\": \"working\", \"lengthM\": 12");
+        Change(file, "\"to\": \"forehead\"", "\"to\": \"forhead\"");
+
+        var faults = ContentLibrary.TryRead(folder).Faults.Where(f => f.File == file).ToArray();
+
+        AssertFault(faults, file, null, "poses[0].contacts[0].tiltDeg", "50 degrees lies outside -45 to 45", "toes down");
+        AssertFault(faults, file, null, "poses[0].contacts[1].heightM", "-0.4 m lies outside 0 to 1.5", "over the floor");
+        AssertFault(faults, file, null, "poses[0].contacts[2].wall", "would be the floor or the ceiling", "atFeet");
+        AssertFault(faults, file, null, "poses[0].ties[0].lengthM", "12 m lies outside 0.02 to 3", "meters");
+        AssertFault(faults, file, null, "poses[0].ties[1].to", "forhead", "surface-points.json");
+        Assert.Equal(5, faults.Length);
+    }
+
+    [Fact]
+    public void An_angle_no_joint_has_is_told_for_a_test_position_too()
+    {
+        Change("measures/knee-extension-strength.json", "\"kneeFlexionDeg\": 90", "\"kneeFlexionDeg\": 900");
+
+        Assert.Contains(
+            ContentLibrary.TryRead(folder).Faults,
+            f => f.Path.StartsWith("strength.", StringComparison.Ordinal) && f.What.Contains("900 degrees lies outside -10 to 155", StringComparison.Ordinal));
     }
 
     [Fact]

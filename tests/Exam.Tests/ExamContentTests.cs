@@ -11,6 +11,7 @@ public class ExamContentTests
         Assert.Equal(10, Shipped.Exam.DangerSigns.Length);
         Assert.Contains(Shipped.Exam.Norms, n => n.Use == NormUse.Grade);
         Assert.All(Shipped.Exam.Measures, m => Assert.Equal(m.Kind == MeasureKind.Strength, m.Strength is not null));
+        Assert.All(Shipped.Exam.Measures, m => Assert.Equal(m.Kind == MeasureKind.MuscleLength, m.Length is not null));
     }
 
     [Fact]

@@ -30,9 +30,30 @@ public sealed class ProgramLibraryTests
             Assert.Contains(made.Content.Sources[exercise.DoseSource].Text, page, StringComparison.Ordinal);
             Assert.Contains("Statics of held poses", page, StringComparison.Ordinal);
             Assert.Contains("Pat Invented, ", page, StringComparison.Ordinal);
+            Assert.Contains("How far it lengthens", page, StringComparison.Ordinal);
+            Assert.Contains("A length test stops at the first tissue that is short", page, StringComparison.Ordinal);
+            Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
         }
 
         Assert.Equal(HttpStatusCode.NotFound, (await browser.GetAsync("/exercises/no-such")).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_stretch_shows_its_reach_as_curves_in_words_and_as_a_table()
+    {
+        await using var app = new ClinicApp();
+        await app.SetUpAsync();
+        var browser = await app.SignedInBrowserAsync();
+        var page = WebUtility.HtmlDecode(await browser.GetStringAsync("/exercises/hamstring-strap-stretch?side=left"));
+
+        // The picture, the same in words, and the table say one thing.
+        Assert.Contains("class=\"chart-line chart-1\"", page, StringComparison.Ordinal);
+        Assert.Matches(@"Reach along the movement\. Hamstrings, left: \d+ % at the start, (\d+) % at the end, highest \1 % at 100 % of the movement", page);
+        var peak = System.Text.RegularExpressions.Regex.Match(page, @"Hamstrings, left: \d+ % at the start, (\d+) %").Groups[1].Value;
+        Assert.Contains($"<strong>{peak} %</strong>", page, StringComparison.Ordinal);
+        Assert.Contains("not tested; Straight-leg raise, published mean, not verified", page, StringComparison.Ordinal);
+        Assert.Contains("What would lengthen the left hamstrings more: more hip flexion", page, StringComparison.Ordinal);
+        Assert.Contains("not brought beyond standing in these poses: Gastrocnemius, left", page, StringComparison.Ordinal);
     }
 
     [Fact]

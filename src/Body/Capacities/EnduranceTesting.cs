@@ -16,28 +16,26 @@ public sealed record TaskDemand(double DemandNm, double ClinicalAngle, Immutable
 public static class EnduranceTesting
 {
     /// <summary>The demand of a task on one action, at the place where it is the largest part of the published strength.</summary>
-    /// <param name="model">The person's body.</param>
-    /// <param name="points">Named surface points.</param>
+    /// <param name="person">The person, with capacities without tests.</param>
     /// <param name="task">The task as a movement, or as one pose for a hold.</param>
     /// <param name="working">The side that works.</param>
     /// <param name="action">The action that ended the task.</param>
-    /// <param name="published">The person's capacities without tests.</param>
     /// <param name="addedKg">Mass of an added load, kg; 0 for none.</param>
     /// <returns>The demand, or why there is none.</returns>
-    public static TaskDemand DemandOf(
-        BodyModel model, SurfacePoints points, Movement task, Side working, JointAction action, PatientCapacity published, double addedKg)
+    public static TaskDemand DemandOf(PersonBody person, Movement task, Side working, JointAction action, double addedKg)
     {
-        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(person);
         ArgumentNullException.ThrowIfNull(task);
-        var load = Loading.Of(model, points, task, working, published, addedKg);
+        var settled = SettledMovement.Of(person.Model, person.Points, task, working);
+        var load = Loading.Of(person, task, settled, addedKg);
         if (load.Of(action, working) is not { } share)
         {
             return new TaskDemand(
                 0, 0, load.Computed ? [$"The task asks nothing of {action} on the working side, so it cannot test it."] : load.Problems);
         }
 
-        var settled = Settling.Settle(model, points, FrameBetween.At(task, share.AtFraction), working);
-        var (index, _) = action.On(model, working);
-        return new TaskDemand(share.Demand, action.ClinicalAngle(settled.Pose.Angles[index]), load.Problems);
+        var (index, _) = action.On(person.Model, working);
+        var angle = settled.Frames[settled.Fractions.IndexOf(share.AtFraction)].Pose.Angles[index];
+        return new TaskDemand(share.Demand, action.ClinicalAngle(angle), load.Problems);
     }
 }

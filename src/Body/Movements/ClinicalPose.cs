@@ -51,9 +51,9 @@ public static class ClinicalPose
     }
 
     /// <summary>
-    /// The pelvis in the room before settling. Lying bodies have the head toward -x. Mirror images for the two working sides.
+    /// The pelvis in the room before settling. On back and side the head lies toward -x, on the front toward +x. Mirror images for the two working sides.
     /// </summary>
-    private static Mat3 Start(Orientation orientation, double pitch, Side working)
+    internal static Mat3 Start(Orientation orientation, double pitch, Side working)
     {
         const double quarter = Math.PI / 2;
         var lean = Mat3.Rotation(Vec3.UnitZ, -pitch);

@@ -8,7 +8,7 @@ public static class FrameBetween
     /// <summary>The frame at a fraction of the way through a movement, angles interpolated evenly between its poses.</summary>
     /// <param name="movement">The movement.</param>
     /// <param name="fraction">0 start, 1 end; held inside that range.</param>
-    /// <returns>The frame; contacts are those common to the two poses around it (those of the pose itself at a pose).</returns>
+    /// <returns>The frame; contacts and ties are those common to the two poses around it (those of the pose itself at a pose).</returns>
     public static PosedFrame At(Movement movement, double fraction)
     {
         ArgumentNullException.ThrowIfNull(movement);
@@ -31,6 +31,7 @@ public static class FrameBetween
             Other = Mix(a.Other, b.Other, t),
             Axial = Mix(a.Axial, b.Axial, t),
             Contacts = Common(a.Contacts, b.Contacts),
+            Ties = Common(a.Ties, b.Ties, t),
         };
     }
 
@@ -67,5 +68,21 @@ public static class FrameBetween
     {
         var common = a.Where(b.Contains).ToImmutableArray();
         return common.IsEmpty ? a : common;
+    }
+
+    /// <summary>Ties that both poses have; a strap shortened between them is shortened evenly, one let out in either is let out.</summary>
+    private static ImmutableArray<Tie> Common(ImmutableArray<Tie> a, ImmutableArray<Tie> b, double t)
+    {
+        if (a.IsEmpty || b.IsEmpty)
+            return [];
+        var common = ImmutableArray.CreateBuilder<Tie>();
+        foreach (var tie in a)
+        {
+            var there = b.FirstOrDefault(other => other with { LengthM = null } == tie with { LengthM = null });
+            if (there is not null)
+                common.Add(tie with { LengthM = tie.LengthM is { } from && there.LengthM is { } to ? Mix(from, to, t) : null });
+        }
+
+        return common.ToImmutable();
     }
 }

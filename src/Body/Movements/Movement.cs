@@ -21,33 +21,6 @@ public enum Orientation
     SideLyingOnOther,
 }
 
-/// <summary>A surface that the body may touch.</summary>
-public enum SurfaceKind
-{
-    /// <summary>The floor, or a mat on it: height 0.</summary>
-    Floor,
-
-    /// <summary>The seat of a chair or the top of a bench at a height.</summary>
-    Seat,
-
-    /// <summary>The top of a step at a height.</summary>
-    Step,
-
-    /// <summary>A vertical wall; its place follows from the body.</summary>
-    Wall,
-
-    /// <summary>The top of a roller or ball lying on the floor.</summary>
-    Roller,
-}
-
-/// <summary>A named point of the body that touches a surface.</summary>
-/// <param name="Point">Name of the point in content/body/surface-points.json, such as heel or kneeFront.</param>
-/// <param name="Limb">The limb it belongs to; null for points of the midline.</param>
-/// <param name="Surface">What it touches.</param>
-/// <param name="HeightM">Height of the surface over the floor in metres; ignored for walls.</param>
-/// <param name="BearsWeight">Whether it may carry weight; false for a light touch for balance.</param>
-public sealed record SurfaceContact(string Point, Limb? Limb, SurfaceKind Surface, double HeightM, bool BearsWeight);
-
 /// <summary>One held pose of a movement, for a working and an other limb.</summary>
 public sealed record PosedFrame
 {
@@ -71,6 +44,9 @@ public sealed record PosedFrame
 
     /// <summary>What touches what.</summary>
     public required ImmutableArray<SurfaceContact> Contacts { get; init; }
+
+    /// <summary>Straps and closed chains: what holds what.</summary>
+    public ImmutableArray<Tie> Ties { get; init; } = [];
 }
 
 /// <summary>Something the patient uses or leans on.</summary>
@@ -115,11 +91,21 @@ public enum PropKind
 public sealed record Prop(PropKind Kind, string? At, Limb? Limb, double HeightM);
 
 /// <summary>A load that the exercise adds to the body's own weight.</summary>
-/// <param name="Kind">Weight only for now; bands and straps join with the contact solver.</param>
+/// <param name="Kind">A weight; bands and help are <see cref="Pull"/>s.</param>
 /// <param name="At">Name of the body point that carries it.</param>
 /// <param name="Limb">The limb of that point.</param>
 /// <param name="MassKg">Mass in kilograms; 0 when the dose sets it.</param>
-public sealed record AddedLoad(LoadKind Kind, string At, Limb Limb, double MassKg);
+public sealed record AddedLoad(LoadKind Kind, string At, Limb Limb, double MassKg)
+{
+    /// <summary>A second point of the same segment, when the load sits between the two; null when it sits at the first.</summary>
+    public string? Toward { get; init; }
+
+    /// <summary>How far the load sits from the first point toward the second, 0 to 1.</summary>
+    public double Fraction { get; init; }
+
+    /// <summary>Where it sits.</summary>
+    public BodyPlace Place => new(At, Limb, Toward, Fraction);
+}
 
 /// <summary>Kinds of added load.</summary>
 public enum LoadKind
@@ -157,6 +143,9 @@ public sealed record Movement
 
     /// <summary>Loads added to the body's own weight.</summary>
     public required ImmutableArray<AddedLoad> Loads { get; init; }
+
+    /// <summary>Bands, pulleys and helping hands that pull on the body.</summary>
+    public ImmutableArray<Pull> Pulls { get; init; } = [];
 
     /// <summary>Best direction of view.</summary>
     public required ViewKind View { get; init; }

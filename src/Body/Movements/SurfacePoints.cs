@@ -8,6 +8,9 @@ namespace MomentArm.Body;
 public sealed record SurfacePoints(
     ImmutableDictionary<string, SurfacePoint> Points, ImmutableDictionary<string, ImmutableArray<string>> Groups)
 {
+    /// <summary>The points ordered by name, so that sums over them never depend on the order of a file.</summary>
+    public ImmutableArray<SurfacePoint> Ordered { get; } = [.. Points.Values.OrderBy(p => p.Name, StringComparer.Ordinal)];
+
     /// <summary>The points that a name stands for: itself, or those of the group.</summary>
     /// <param name="name">Name of a point or a group.</param>
     /// <returns>The points, at least one.</returns>

@@ -11,6 +11,7 @@ public sealed class MuscleSet
     private readonly int[] armCoordinates;
     private readonly ImmutableDictionary<(string Id, Side Side), int> index;
     private readonly Lazy<ImmutableArray<PathRange>> ranges;
+    private readonly Lazy<ImmutableArray<UsualLength>> usual;
 
     private MuscleSet(BodyModel model, PathAssembly paths, ImmutableArray<Muscle> muscles)
     {
@@ -24,6 +25,7 @@ public sealed class MuscleSet
         armCoordinates = [.. paths.ArmCoordinates];
         index = muscles.Select((m, i) => (m, i)).ToImmutableDictionary(m => (m.m.Id, m.m.Side), m => m.i);
         ranges = new(() => PathRanges.Sweep(this));
+        usual = new(() => UsualLength.Sweep(this));
     }
 
     /// <summary>The body the muscles lie on.</summary>
@@ -40,6 +42,9 @@ public sealed class MuscleSet
 
     /// <summary>Shortest and longest path of each muscle over the usual joint ranges. Swept once, when first asked for.</summary>
     public ImmutableArray<PathRange> Ranges => ranges.Value;
+
+    /// <summary>The same by the trusted rule, for lines with a length group; swept once.</summary>
+    internal ImmutableArray<UsualLength> UsualLengths => usual.Value;
 
     internal ScaledPoint[] Points { get; }
 

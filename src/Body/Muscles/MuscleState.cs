@@ -15,6 +15,8 @@ public sealed class MuscleState
     private readonly PathUse use;
     private readonly BodyPose trustedPose;
     private readonly BodyState trustedState;
+    private readonly Vec3[] across;
+    private BodyState used;
 
     /// <summary>Makes the state in the neutral pose.</summary>
     /// <param name="set">The muscles.</param>
@@ -31,6 +33,8 @@ public sealed class MuscleState
         excess = new double[set.Model.Coordinates.Length];
         trustedPose = new BodyPose(set.Model);
         trustedState = new BodyState(set.Model);
+        across = new Vec3[set.Crossings.Length];
+        used = trustedState;
         Update(trustedState, new BodyPose(set.Model));
     }
 
@@ -78,6 +82,31 @@ public sealed class MuscleState
             change, 100 * (lengths[muscle] - range.ShortestM) / (range.LongestM - range.ShortestM), change / Set.Muscles[muscle].OptimalFiberM);
     }
 
+    /// <summary>
+    /// The direction in which a muscle leads outward across a joint it crosses, in the room: it pulls what lies beyond the joint the
+    /// other way. Valid until the state used for the last update changes; beyond the trusted ranges that of the last trusted angle, carried with the inner segment.
+    /// </summary>
+    /// <param name="muscle">Index of the muscle.</param>
+    /// <param name="joint">Index of the segment that the joint turns.</param>
+    /// <param name="state">The posed body of the last update.</param>
+    /// <returns>A unit vector; zero when the muscle does not cross the joint.</returns>
+    public Vec3 Across(int muscle, int joint, BodyState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ref readonly var span = ref Set.Spans[muscle];
+        for (var c = span.FirstCrossing; c < span.FirstCrossing + span.CrossingCount; c++)
+        {
+            if (Set.Crossings[c].Segment != joint)
+                continue;
+            if (used == state)
+                return across[c];
+            var inner = Set.Model.Segments[joint].Parent;
+            return state.Rotations[inner] * (used.Rotations[inner].Transposed * across[c]);
+        }
+
+        return Vec3.Zero;
+    }
+
     /// <summary>Lengths and arms of every muscle. Points that come and go are chosen by the pose.</summary>
     /// <param name="state">The posed body, updated for <paramref name="pose"/>.</param>
     /// <param name="pose">The pose; not changed.</param>
@@ -113,7 +142,7 @@ public sealed class MuscleState
         }
 
         var beyond = use == PathUse.Trusted && HoldInside(pose);
-        var used = beyond ? trustedState : state;
+        used = beyond ? trustedState : state;
         var angles = beyond ? trustedPose.Angles : pose.Angles;
         for (var m = 0; m < lengths.Length; m++)
             Evaluate(m, used, angles, choose);
@@ -205,7 +234,7 @@ public sealed class MuscleState
                 // Points that coincide have no direction and pull nowhere.
                 var unit = piece > 1e-9 ? (1 / piece) * along : Vec3.Zero;
                 if (beforeSegment != point.Segment)
-                    AddPiece(crossings, beforeSegment, point.Segment, at, unit, state);
+                    AddPiece(span, beforeSegment, point.Segment, at, unit, state);
                 if (point.Moving >= 0)
                     arms[Set.Travels[point.Moving].Arm] -= unit.Dot(velocity);
                 if (beforeMoving >= 0)
@@ -222,15 +251,17 @@ public sealed class MuscleState
     /// A joint between the two segments moves the outer end only: dL/dq = unit . (axis x (at - center) + slide)
     /// = axis . ((at - center) x unit) + slide . unit. A joint inward of both moves them alike, one outward neither.
     /// </summary>
-    private void AddPiece(ReadOnlySpan<Crossing> crossings, int inner, int outer, Vec3 at, Vec3 unit, BodyState state)
+    private void AddPiece(in PathSpan span, int inner, int outer, Vec3 at, Vec3 unit, BodyState state)
     {
         var origins = state.Origins;
         var axes = state.Axes;
         var slides = state.Slides;
-        foreach (ref readonly var crossing in crossings)
+        for (var c = span.FirstCrossing; c < span.FirstCrossing + span.CrossingCount; c++)
         {
+            ref readonly var crossing = ref Set.Crossings[c];
             if (crossing.Segment <= inner || crossing.Segment > outer)
                 continue;
+            across[c] = unit;
             var turning = (at - origins[crossing.Segment]).Cross(unit);
             for (var k = 0; k < crossing.Count; k++)
             {

@@ -50,11 +50,11 @@ internal static class PathRanges
         return [.. ranges];
     }
 
-    private static string Key(MuscleSet set, int muscle) =>
+    internal static string Key(MuscleSet set, int muscle) =>
         string.Join(' ', set.ArmCoordinates.Slice(set.Muscles[muscle].FirstArm, set.Muscles[muscle].ArmCount).ToArray());
 
     /// <summary>Degrees in the model's sign.</summary>
-    private static double[] Grid(Motion motion) => motion switch
+    internal static double[] Grid(Motion motion) => motion switch
     {
         Motion.HipFlexion => [-20, 0, 30, 60, 90],
         Motion.HipAdduction => [-40, -20, 0, 15, 25],

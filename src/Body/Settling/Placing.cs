@@ -4,7 +4,7 @@ namespace MomentArm.Body;
 
 /// <summary>
 /// Lays a posed body on its surfaces as one rigid piece: height, pitch and roll are found by least squares so that the
-/// contact points lie on floor, seat or step. Joint angles are kept as the author gave them; what does not meet is told.
+/// contact points lie on floor, seat, bench, step or board. Joint angles are kept as the author gave them; what does not meet is told.
 /// </summary>
 public static class Placing
 {
@@ -23,73 +23,62 @@ public static class Placing
     /// <param name="frame">The frame.</param>
     /// <param name="working">The side that works.</param>
     /// <returns>The placed body; the first contact lies at x = z = 0 so that frames of one movement fit together.</returns>
+    /// <exception cref="ArgumentException">The body has no such point.</exception>
     public static PlacedBody Place(BodyModel model, SurfacePoints points, PosedFrame frame, Side working)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(frame);
-        var pose = ClinicalPose.Of(model, frame, working);
         var state = new BodyState(model);
-        state.Update(pose);
-        var contacts = ContactsOf(model, points, frame, working, state);
-        var level = contacts.Where(c => c.Contact.Surface != SurfaceKind.Wall).ToArray();
-        if (level.Length > 0)
-        {
-            var onSide = frame.Orientation is Orientation.SideLyingOnWorking or Orientation.SideLyingOnOther;
-            Settle(pose, level, onSide ? SideLyingRollPull : OrientationPull);
-        }
-
-        state.Update(pose);
-        MoveAnchorToOrigin(pose, contacts, state);
-        state.Update(pose);
-
-        var placed = contacts.Select(c => c with { Point = state.Point(c.Segment, c.Local) }).ToImmutableArray();
-        return new PlacedBody(pose, placed, placed.Select(c => Math.Abs(c.Gap)).DefaultIfEmpty(0).Max(), []);
+        var laid = Laid.Of(state, points, frame, working);
+        LayDown(laid, state, frame.Orientation);
+        laid.MoveAnchorToOrigin(state);
+        return laid.Body(state, []);
     }
 
-    private static ImmutableArray<PlacedContact> ContactsOf(
-        BodyModel model, SurfacePoints points, PosedFrame frame, Side working, BodyState state)
+    /// <summary>Finds height, pitch and roll; state and contact points are current afterward.</summary>
+    internal static void LayDown(Laid laid, BodyState state, Orientation orientation)
     {
-        var contacts = ImmutableArray.CreateBuilder<PlacedContact>();
-        foreach (var contact in frame.Contacts)
-        {
-            var side = contact.Limb?.On(working);
-            foreach (var point in points.Resolve(contact.Point))
-            {
-                var (segment, local) = point.On(model, side);
-                contacts.Add(new PlacedContact(contact, segment, local, state.Point(segment, local)));
-            }
-        }
-
-        return contacts.ToImmutable();
+        var onSide = orientation is Orientation.SideLyingOnWorking or Orientation.SideLyingOnOther;
+        if (laid.Planes.Length > laid.WallContacts)
+            Turn(laid, state, onSide ? SideLyingRollPull : OrientationPull);
+        state.Update(laid.Pose);
+        laid.UpdatePoints(state);
+        laid.UpdateWalls();
     }
 
     /// <summary>Gauss-Newton on height, pitch (about room z) and roll (about room x).</summary>
-    private static void Settle(BodyPose pose, PlacedContact[] contacts, double rollPull)
+    private static void Turn(Laid laid, BodyState state, double rollPull)
     {
         // Contact points relative to the pelvis origin, turned with the body in each step.
-        var arms = contacts.Select(c => c.Point - pose.PelvisPosition).ToArray();
+        Span<Vec3> arms = laid.Points.Length <= 32 ? stackalloc Vec3[laid.Points.Length] : new Vec3[laid.Points.Length];
+        for (var i = 0; i < arms.Length; i++)
+            arms[i] = laid.Points[i] - state.Origins[0];
         var height = 0.0;
         var pitchTurned = 0.0;
         var rollTurned = 0.0;
         var turn = Mat3.Identity;
         for (var step = 0; step < 30; step++)
         {
-            // Normal equations of: height + arm.y - surface = 0, and a weak pull toward no turn.
+            // Normal equations of: n . (height up + arm - reference) - offset = 0, and a weak pull toward no turn.
             double a00 = 0, a01 = 0, a02 = 0, a11 = 0, a12 = 0, a22 = 0, b0 = 0, b1 = 0, b2 = 0;
             for (var i = 0; i < arms.Length; i++)
             {
-                var arm = turn * arms[i];
-                var residual = height + arm.Y - contacts[i].Contact.HeightM;
-                var dPitch = arm.X;
-                var dRoll = -arm.Z;
-                a00 += 1;
-                a01 += dPitch;
-                a02 += dRoll;
+                var plane = laid.Planes[i];
+                if (plane.Wall >= 0)
+                    continue;
+                var arm = turn * (plane.Reference < 0 ? arms[i] : arms[i] - arms[plane.Reference]);
+                var rise = plane.Reference < 0 ? 1.0 : 0;
+                var residual = rise * height + plane.Normal.Dot(arm) - plane.Offset;
+                var dPitch = plane.Normal.Dot(new Vec3(-arm.Y, arm.X, 0));
+                var dRoll = plane.Normal.Dot(new Vec3(0, -arm.Z, arm.Y));
+                a00 += rise;
+                a01 += rise * dPitch;
+                a02 += rise * dRoll;
                 a11 += dPitch * dPitch;
                 a12 += dPitch * dRoll;
                 a22 += dRoll * dRoll;
-                b0 -= residual;
+                b0 -= rise * residual;
                 b1 -= residual * dPitch;
                 b2 -= residual * dRoll;
             }
@@ -111,15 +100,7 @@ public static class Placing
                 break;
         }
 
-        pose.PelvisRotation = turn * pose.PelvisRotation;
-        pose.PelvisPosition = new Vec3(0, height, 0);
-    }
-
-    private static void MoveAnchorToOrigin(BodyPose pose, ImmutableArray<PlacedContact> contacts, BodyState state)
-    {
-        if (contacts.IsEmpty)
-            return;
-        var anchor = state.Point(contacts[0].Segment, contacts[0].Local);
-        pose.PelvisPosition -= new Vec3(anchor.X, 0, anchor.Z);
+        laid.Pose.PelvisRotation = turn * laid.Pose.PelvisRotation;
+        laid.Pose.PelvisPosition = new Vec3(0, height, 0);
     }
 }

@@ -1,12 +1,10 @@
-using System.Collections.Immutable;
-
 namespace MomentArm.Body;
 
 /// <summary>
-/// From an author's joint angles and named contacts to a body whose contacts meet their surfaces. First the body is laid down
-/// as one rigid piece (<see cref="Placing"/>); what still misses is closed by the smallest weighted change of joint angles
-/// inside their usual ranges (damped least squares with the analytic Jacobian). It says what it changed and refuses what cannot be.
-/// See docs/models/body.md, section 4.
+/// From an author's joint angles, named contacts and ties to a body whose contacts meet their surfaces and whose chains close.
+/// First the body is laid down as one rigid piece (<see cref="Placing"/>); what still misses is closed by the smallest weighted
+/// change of joint angles inside their usual ranges (least squares with the analytic Jacobian). It says what it changed and
+/// refuses what cannot be (<see cref="Refusal"/>). See docs/models/body.md, section 4.
 /// </summary>
 public static class Settling
 {
@@ -19,45 +17,33 @@ public static class Settling
     /// <summary>Changes smaller than this are not told, radians (half a degree).</summary>
     public const double Told = 0.5 * Math.PI / 180;
 
-    private const int MostSteps = 30;
-
-    // A step this small (radians and metres) changes nothing that is shown.
-    private const double StepsEnd = 1e-6;
-
     /// <summary>Settles a frame.</summary>
     /// <param name="model">The body.</param>
     /// <param name="points">The named surface points.</param>
     /// <param name="frame">The frame.</param>
     /// <param name="working">The side that works.</param>
     /// <returns>The settled body; the first contact lies at x = z = 0 so that frames of one movement fit together.</returns>
-    public static PlacedBody Settle(BodyModel model, SurfacePoints points, PosedFrame frame, Side working)
-    {
-        // The left is the right in a mirror, to the last digit: pictures and loads of both sides then agree exactly.
-        if (working == Side.Left)
-            return Settle(model, points, frame, Side.Right).Mirrored(model);
-        var placed = Placing.Place(model, points, frame, working);
-        var state = new BodyState(model);
-        state.Update(placed.Pose);
-        var problem = new SettlingProblem(model, points, placed);
-        if (placed.LargestGapM <= Meets / 10 && !problem.SinksIntoFloor(state))
-            return placed;
-        for (var step = 0; step < MostSteps; step++)
-        {
-            state.Update(placed.Pose);
-            if (problem.Step(state, placed.Pose) < StepsEnd)
-                break;
-        }
+    /// <exception cref="ArgumentException">The frame has faults: angles no joint has, unknown points, absurd heights; all are listed.</exception>
+    public static PlacedBody Settle(BodyModel model, SurfacePoints points, PosedFrame frame, Side working) =>
+        Settle(model, points, frame, working, null);
 
-        state.Update(placed.Pose);
-        var anchor = state.Point(placed.Contacts[0].Segment, placed.Contacts[0].Local);
-        placed.Pose.PelvisPosition -= new Vec3(anchor.X, 0, anchor.Z);
-        state.Update(placed.Pose);
-        var contacts = placed.Contacts.Select(c => c with { Point = state.Point(c.Segment, c.Local) }).ToImmutableArray();
-        return new PlacedBody(
-            placed.Pose, contacts, contacts.Max(c => Math.Abs(c.Gap)), problem.Changes(placed.Pose));
+    /// <summary>Settles a frame from a neighbor's start; for many frames of one body use a <see cref="Settler"/>.</summary>
+    /// <param name="model">The body.</param>
+    /// <param name="points">The named surface points.</param>
+    /// <param name="frame">The frame.</param>
+    /// <param name="working">The side that works.</param>
+    /// <param name="near">A settled neighbor of the same movement to start from; null to start from the author's angles.</param>
+    /// <returns>The settled body.</returns>
+    /// <exception cref="ArgumentException">The frame has faults; all are listed.</exception>
+    public static PlacedBody Settle(BodyModel model, SurfacePoints points, PosedFrame frame, Side working, PlacedBody? near)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        return new Settler(model, points).Settle(frame, working, near);
     }
 
-    /// <summary>Why a settled pose can't be, in words; null when it can. Contacts first, then standing.</summary>
+    /// <summary>
+    /// Why a settled pose can't be, in words; null when it can. Surfaces that contradict each other first, then contacts, ties, standing.
+    /// </summary>
     /// <param name="model">The body.</param>
     /// <param name="settled">The settled body.</param>
     /// <param name="mostGapM">Gap from which a contact counts as not met, metres.</param>
@@ -66,14 +52,29 @@ public static class Settling
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(settled);
-        if (Missing(settled, mostGapM) is { } missing)
-            return missing;
-        var state = new BodyState(model);
-        state.Update(settled.Pose);
-        var bearing = settled.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall);
-        return VerticalSupport.Solve(
-            [.. bearing.Select(c => c.Point)], [], state.MassCenter(), model.MassKg * BodyModel.Gravity,
-            state.Rotations[0] * Vec3.UnitX).Reason;
+        return Contradiction(settled) ?? Missing(settled, mostGapM) ?? Untied(settled, mostGapM) ?? Standing.Fault(model, settled);
+    }
+
+    /// <summary>Which point is said to touch two surfaces at once, in words; null when none is.</summary>
+    /// <param name="settled">The settled body.</param>
+    /// <returns>A sentence about the first such point.</returns>
+    public static string? Contradiction(PlacedBody settled)
+    {
+        ArgumentNullException.ThrowIfNull(settled);
+        var contacts = settled.Contacts;
+        for (var i = 0; i < contacts.Length; i++)
+        {
+            for (var j = i + 1; j < contacts.Length; j++)
+            {
+                var (a, b) = (contacts[i], contacts[j]);
+                if (a.Segment != b.Segment || (a.Local - b.Local).Length > 1e-9 || !Contradict(a, b))
+                    continue;
+                return FormattableString.Invariant(
+                    $"{b.Contact.Point}{Words.Whose(b.Contact.Limb)} is said to touch the {Surface(a.Contact)} and the {Surface(b.Contact)} at once. Leave one of the two contacts out.");
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Which contact does not meet its surface, in words; null when all do.</summary>
@@ -84,21 +85,59 @@ public static class Settling
     {
         ArgumentNullException.ThrowIfNull(settled);
         var worst = settled.Contacts.MaxBy(c => Math.Abs(c.Gap));
-        return worst is null || Math.Abs(worst.Gap) <= mostGapM
-            ? null
-            : FormattableString.Invariant(
-                $"{worst.Contact.Point}{Whose(worst.Contact.Limb)} cannot reach the {Name(worst.Contact.Surface)}: it stays {Math.Abs(worst.Gap) * 100:0.0} cm {(worst.Gap > 0 ? "above" : "below")}. Change the pose, the height or the contact.");
+        if (worst is null || Math.Abs(worst.Gap) <= mostGapM)
+            return null;
+        var off = worst.Contact.Surface == SurfaceKind.Wall
+            ? worst.Gap > 0 ? "away from it while another contact touches" : "behind its face"
+            : worst.Gap > 0 ? "above" : "below";
+        return FormattableString.Invariant(
+            $"{worst.Contact.Point}{Words.Whose(worst.Contact.Limb)} cannot reach the {Words.Of(worst.Contact.Surface)}: it stays {Math.Abs(worst.Gap) * 100:0.0} cm {off}.{AtTheirEnd(settled)} Change the pose, the height or the contact.");
     }
 
-    private static string Whose(Limb? limb) =>
-        limb is null ? "" : limb == Limb.Working ? " of the working limb" : " of the other limb";
-
-    private static string Name(SurfaceKind surface) => surface switch
+    /// <summary>Which strap or hold does not close, in words; null when all do.</summary>
+    /// <param name="settled">The settled body.</param>
+    /// <param name="mostGapM">Gap from which a tie counts as open, metres.</param>
+    /// <returns>A sentence about the worst tie.</returns>
+    public static string? Untied(PlacedBody settled, double mostGapM = Refused)
     {
-        SurfaceKind.Floor => "floor",
-        SurfaceKind.Seat => "seat",
-        SurfaceKind.Step => "step",
-        SurfaceKind.Wall => "wall",
-        SurfaceKind.Roller => "roller",
-    };
+        ArgumentNullException.ThrowIfNull(settled);
+        var worst = settled.Ties.MaxBy(t => Math.Abs(t.Gap));
+        if (worst is null || Math.Abs(worst.Gap) <= mostGapM)
+            return null;
+        var (tie, from, to) = (worst.Tie, worst.Tie.From + Words.Whose(worst.Tie.FromLimb), worst.Tie.To + Words.Whose(worst.Tie.ToLimb));
+        var what = tie.Kind == TieKind.Hold
+            ? $"{from} cannot hold {to}: {Cm(worst.Gap)} stay between them."
+            : worst.Gap > 0
+                ? $"The strap from {from} to {to} is {Cm(worst.Gap)} too short: at {Cm(tie.LengthM!.Value)} it does not reach."
+                : $"The strap from {from} to {to} is {Cm(worst.Gap)} too long: at {Cm(tie.LengthM!.Value)} it hangs loose.";
+        return $"{what}{AtTheirEnd(settled)} Change the pose{(tie.Kind == TieKind.Hold ? " or what is held" : " or the length of the strap")}.";
+
+        static string Cm(double meters) => FormattableString.Invariant($"{Math.Abs(meters) * 100:0.0} cm");
+    }
+
+    private static bool Contradict(PlacedContact a, PlacedContact b)
+    {
+        // A wall and a level surface can meet in a corner; two level surfaces, two walls side by side or a board and a floor cannot be touched by one point.
+        var (x, y) = (a.Contact, b.Contact);
+        if (x.Surface == SurfaceKind.Wall != (y.Surface == SurfaceKind.Wall))
+            return false;
+        if (x.Surface == SurfaceKind.Wall)
+            return a.Normal.Dot(b.Normal) < -0.5;
+        return x.Surface != y.Surface || x.HeightM != y.HeightM || x.Tilt != y.Tilt;
+    }
+
+    private static string Surface(SurfaceContact contact) => contact.Surface is SurfaceKind.Wall or SurfaceKind.Floor && contact.HeightM == 0
+        ? Words.Of(contact.Surface)
+        : contact.Tilt != 0
+            ? FormattableString.Invariant($"{Words.Of(contact.Surface)} at {contact.HeightM:0.##} m tilted {contact.Tilt * 180 / Math.PI:0} degrees")
+            : FormattableString.Invariant($"{Words.Of(contact.Surface)} at {contact.HeightM:0.##} m");
+
+    /// <summary>The two joints that held most against it, in a sentence with a space before; empty when none did.</summary>
+    private static string AtTheirEnd(PlacedBody settled)
+    {
+        if (settled.Ends.IsEmpty)
+            return "";
+        var ends = string.Join(" and ", settled.Ends.Take(2));
+        return $" {char.ToUpperInvariant(ends[0])}{ends[1..]}.";
+    }
 }

@@ -40,4 +40,13 @@ public sealed record BodyContent(
     /// <param name="model">The body.</param>
     /// <returns>The scaled muscles, both sides.</returns>
     public MuscleSet MusclesOf(BodyModel model) => MuscleSet.Build(Muscles, Skeleton, model);
+
+    /// <summary>A person's whole body, with capacities that rest on published values alone.</summary>
+    /// <param name="physique">What is known of the person.</param>
+    /// <returns>The person.</returns>
+    public PersonBody PersonOf(Physique physique)
+    {
+        var model = Build(physique);
+        return new PersonBody(model, Points, MusclesOf(model), new PatientCapacity(Capacities, physique, model, []));
+    }
 }

@@ -65,6 +65,9 @@ public sealed record ExerciseFile
     /// <summary>Added loads.</summary>
     public IReadOnlyList<AddedLoadFile> AddedLoads { get; init; } = [];
 
+    /// <summary>Bands, ropes and helping hands that pull.</summary>
+    public IReadOnlyList<PullFile> Pulls { get; init; } = [];
+
     /// <summary>Source of the angles and the form.</summary>
     public required string Source { get; init; }
 }
@@ -112,8 +115,8 @@ public sealed record FaultFile(string Seen, string Cue);
 /// <summary>A prop in a file.</summary>
 public sealed record PropFile(PropKind Kind, string? At = null, Limb? Limb = null, double HeightM = 0);
 
-/// <summary>An added load in a file.</summary>
-public sealed record AddedLoadFile(LoadKind Kind, string At, Limb Limb, double MassKg = 0);
+/// <summary>An added load in a file; with "toward" it sits at that fraction of the way to a second point of the same segment.</summary>
+public sealed record AddedLoadFile(LoadKind Kind, string At, Limb Limb, double MassKg = 0, string? Toward = null, double Fraction = 0);
 
 /// <summary>A pose in a file; an angle not named is 0.</summary>
 public sealed record PoseFile
@@ -138,10 +141,30 @@ public sealed record PoseFile
 
     /// <summary>What touches what.</summary>
     public required IReadOnlyList<ContactFile> Contacts { get; init; }
+
+    /// <summary>Straps and what a hand holds.</summary>
+    public IReadOnlyList<TieFile> Ties { get; init; } = [];
 }
 
 /// <summary>A contact in a file.</summary>
-public sealed record ContactFile(string Point, SurfaceKind Surface, Limb? Limb = null, double HeightM = 0, bool BearsWeight = true);
+/// <param name="Point">Name of the body point or group.</param>
+/// <param name="Surface">What it touches.</param>
+/// <param name="Limb">Whose point it is; left out in the midline.</param>
+/// <param name="HeightM">Height over the floor, 0 to 1.5; of a board under its first contact point.</param>
+/// <param name="BearsWeight">Whether it may carry weight.</param>
+/// <param name="TiltDeg">Tilt of a board, -45 to 45, toes down +.</param>
+/// <param name="Wall">Where the wall stands; left out to derive it from what touches.</param>
+public sealed record ContactFile(
+    string Point, SurfaceKind Surface, Limb? Limb = null, double HeightM = 0, bool BearsWeight = true, double TiltDeg = 0, WallPlace? Wall = null);
+
+/// <summary>A strap or a hold in a file.</summary>
+/// <param name="Kind">Strap or hold.</param>
+/// <param name="From">The first point, usually palm.</param>
+/// <param name="To">The second point.</param>
+/// <param name="FromLimb">Whose the first point is; left out in the midline.</param>
+/// <param name="ToLimb">Whose the second point is; left out in the midline.</param>
+/// <param name="LengthM">Straight length of a strap, 0.02 to 3; left out when it is let out to what the pose needs.</param>
+public sealed record TieFile(TieKind Kind, string From, string To, Limb? FromLimb = null, Limb? ToLimb = null, double? LengthM = null);
 
 /// <summary>Angles of one leg and arm in degrees, clinical signs.</summary>
 public sealed record LimbFile

@@ -42,11 +42,14 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             CheckPose(raw.Poses[i], $"poses[{i}]");
         for (var i = 0; i < raw.Props.Count; i++)
             CheckPoint(raw.Props[i].At, $"props[{i}].at");
+        var pulls = new PullReader(points, sources, file, faults);
         for (var i = 0; i < raw.AddedLoads.Count; i++)
         {
-            CheckPoint(raw.AddedLoads[i].At, $"addedLoads[{i}].at");
+            pulls.CheckPlace(new BodyPlace(raw.AddedLoads[i].At, raw.AddedLoads[i].Limb, raw.AddedLoads[i].Toward, raw.AddedLoads[i].Fraction), $"addedLoads[{i}]");
             CheckRange(raw.AddedLoads[i].MassKg, 0, 240, $"addedLoads[{i}].massKg", "kg");
         }
+
+        var pulling = pulls.Read(raw.Pulls);
 
         if (raw.Loads.Count == 0 && raw.Groups.Count == 0)
             Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads or muscle groups in groups.");
@@ -67,7 +70,8 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             {
                 Frames = [.. raw.Poses.Select(PoseConversion.ToFrame)],
                 Props = [.. raw.Props.Select(p => new Prop(p.Kind, p.At, p.Limb, p.HeightM))],
-                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg))],
+                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg) { Toward = l.Toward, Fraction = l.Fraction })],
+                Pulls = pulling,
                 View = raw.View,
                 Bilateral = raw.Bilateral,
             },
@@ -86,42 +90,10 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
 
     private void CheckPose(PoseFile pose, string path)
     {
-        foreach (var (limb, name) in new[] { (pose.Working, "working"), (pose.Other, "other") })
-            CheckLimb(limb, $"{path}.{name}");
-        CheckRange(pose.Axial.TrunkFlexionDeg, -45, 110, $"{path}.axial.trunkFlexionDeg", "degrees");
-        CheckRange(pose.Axial.TrunkBendToWorkingDeg, -45, 45, $"{path}.axial.trunkBendToWorkingDeg", "degrees");
-        CheckRange(pose.Axial.TrunkTurnToWorkingDeg, -60, 60, $"{path}.axial.trunkTurnToWorkingDeg", "degrees");
-        CheckRange(pose.Axial.NeckFlexionDeg, -70, 70, $"{path}.axial.neckFlexionDeg", "degrees");
-        CheckRange(pose.Axial.NeckBendToWorkingDeg, -50, 50, $"{path}.axial.neckBendToWorkingDeg", "degrees");
-        CheckRange(pose.Axial.NeckTurnToWorkingDeg, -90, 90, $"{path}.axial.neckTurnToWorkingDeg", "degrees");
-        CheckRange(pose.PitchHintDeg, -120, 120, $"{path}.pitchHintDeg", "degrees");
         if (pose.Contacts.Count == 0)
             Fault($"{path}.contacts", "Nothing touches anything.", "Name at least one contact.");
-        for (var i = 0; i < pose.Contacts.Count; i++)
-        {
-            var contact = pose.Contacts[i];
-            CheckPoint(contact.Point, $"{path}.contacts[{i}].point");
-            if (contact.Limb is null && points.Has(contact.Point) && points.Resolve(contact.Point).Any(p => p.BothSides))
-                Fault($"{path}.contacts[{i}].limb", $"\"{contact.Point}\" is there on both sides.", "Say whose: working or other.");
-            CheckRange(contact.HeightM, 0, 1.5, $"{path}.contacts[{i}].heightM", "m");
-        }
-    }
-
-    private void CheckLimb(LimbFile limb, string path)
-    {
-        CheckRange(limb.HipFlexionDeg, -40, 140, path + ".hipFlexionDeg", "degrees");
-        CheckRange(limb.HipAbductionDeg, -45, 70, path + ".hipAbductionDeg", "degrees");
-        CheckRange(limb.HipInternalRotationDeg, -70, 60, path + ".hipInternalRotationDeg", "degrees");
-        CheckRange(limb.KneeFlexionDeg, -10, 155, path + ".kneeFlexionDeg", "degrees");
-        CheckRange(limb.AnkleDorsiflexionDeg, -60, 45, path + ".ankleDorsiflexionDeg", "degrees");
-        CheckRange(limb.SubtalarEversionDeg, -35, 25, path + ".subtalarEversionDeg", "degrees");
-        CheckRange(limb.ToeExtensionDeg, -45, 80, path + ".toeExtensionDeg", "degrees");
-        CheckRange(limb.ShoulderFlexionDeg, -70, 185, path + ".shoulderFlexionDeg", "degrees");
-        CheckRange(limb.ShoulderAbductionDeg, -60, 185, path + ".shoulderAbductionDeg", "degrees");
-        CheckRange(limb.ShoulderInternalRotationDeg, -100, 100, path + ".shoulderInternalRotationDeg", "degrees");
-        CheckRange(limb.ElbowFlexionDeg, -10, 155, path + ".elbowFlexionDeg", "degrees");
-        CheckRange(limb.ForearmPronationDeg, 0, 180, path + ".forearmPronationDeg", "degrees");
-        CheckRange(limb.WristFlexionDeg, -90, 90, path + ".wristFlexionDeg", "degrees");
+        foreach (var fault in FrameCheck.Faults(PoseConversion.ToFrame(pose), points))
+            Fault($"{path}.{fault.Place}", fault.What, fault.Mend);
     }
 
     private void CheckDose(DoseFile dose)

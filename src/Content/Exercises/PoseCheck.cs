@@ -23,10 +23,12 @@ internal static class PoseCheck
         foreach (var (physique, mostChange, mostGap) in Builds)
         {
             var model = body.Build(physique);
+            var settler = new Settler(model, body.Points);
             foreach (var exercise in exercises)
             {
                 foreach (var frame in exercise.Movement.Frames)
-                    CheckFrame(model, exercise, frame, Settling.Settle(model, body.Points, frame, Side.Right), mostChange, mostGap, faults);
+                    CheckFrame(model, exercise, frame, settler.Settle(frame, Side.Right), mostChange, mostGap, faults);
+                CheckPulls(model, body.Points, exercise, faults);
             }
         }
     }
@@ -47,6 +49,26 @@ internal static class PoseCheck
                 FormattableString.Invariant(
                     $"Settling had to change {change.Motion} from {change.From / Degree:0} to {change.To / Degree:0} degrees (model sign), {change.Side?.ToString() ?? "midline"}."),
                 "Write angles nearer to what the contacts need.");
+        }
+    }
+
+    /// <summary>Every band must be usable from the first pose to the last, for every build.</summary>
+    private static void CheckPulls(BodyModel model, SurfacePoints points, Exercise exercise, FaultList faults)
+    {
+        var movement = exercise.Movement;
+        if (movement.Pulls.IsEmpty)
+            return;
+        var setting = PullSetting.For(model, points, movement, Side.Right, 0);
+        var state = new BodyState(model);
+        foreach (var frame in movement.Frames)
+        {
+            state.Update(Settling.Settle(model, points, frame, Side.Right).Pose);
+            var pulls = Pulls.On(model, points, movement, Side.Right, state, setting);
+            var place = FormattableString.Invariant($"pulls at {model.StatureM:0.00} m, {frame.Name}");
+            foreach (var problem in pulls.Warnings.Append(pulls.Refusal).OfType<string>())
+                faults.Add($"exercises/{exercise.Id}.json", null, place, problem, "Change the pull or the poses.");
+            if (setting.Refusal is not null)
+                return;
         }
     }
 }

@@ -22,7 +22,15 @@ internal static class PoseConversion
             NeckBendToWorking = Radians(pose.Axial.NeckBendToWorkingDeg),
             NeckTurnToWorking = Radians(pose.Axial.NeckTurnToWorkingDeg),
         },
-        Contacts = [.. pose.Contacts.Select(c => new SurfaceContact(c.Point, c.Limb, c.Surface, c.HeightM, c.BearsWeight))],
+        Contacts =
+        [
+            .. pose.Contacts.Select(c => new SurfaceContact(c.Point, c.Limb, c.Surface, c.HeightM, c.BearsWeight)
+            {
+                Tilt = Radians(c.TiltDeg),
+                Wall = c.Wall,
+            }),
+        ],
+        Ties = [.. pose.Ties.Select(t => new Tie(t.Kind, t.From, t.FromLimb, t.To, t.ToLimb, t.LengthM))],
     };
 
     internal static LimbAngles ToLimb(LimbFile limb) => new()
@@ -56,5 +64,6 @@ internal static class PoseConversion
         Effort = dose.Effort,
     };
 
-    private static double Radians(double degrees) => Angle.FromDegrees(degrees).Radians;
+    // No quantity here: an absurd number must reach the check, which tells it together with all other faults.
+    private static double Radians(double degrees) => degrees * (Math.PI / 180);
 }

@@ -55,6 +55,7 @@ internal static class MeasureConversion
             Mcid = file.Mcid is { } mcid ? ToMcid(mcid) : null,
             SymmetryLimit = file.SymmetryLimit,
             Strength = file.Strength is { } strength ? ToStrength(strength) : null,
+            Length = file.Length is { } length ? ToLength(length) : null,
             Cautions = [.. file.Cautions],
             Sources = [.. file.Sources],
             Verified = file.Verified,
@@ -103,6 +104,15 @@ internal static class MeasureConversion
         Bands = [.. (file.Bands ?? []).Select(b => new McidBand(b.FromPoints, b.ChangePoints))],
         Population = file.Population,
         Source = file.Source,
+    };
+
+    private static LengthSetUp ToLength(LengthFile file) => new()
+    {
+        PositionText = file.PositionText,
+        Orientation = file.Orientation,
+        Tested = PoseConversion.ToLimb(file.Tested),
+        Other = PoseConversion.ToLimb(file.Other),
+        Measured = file.Measured,
     };
 
     private static StrengthSetUp ToStrength(StrengthFile file) => new()

@@ -74,6 +74,9 @@ public sealed record MeasureFile
     /// <summary>Set-up of a strength test.</summary>
     public StrengthFile? Strength { get; init; }
 
+    /// <summary>Set-up of a muscle length test.</summary>
+    public LengthFile? Length { get; init; }
+
     /// <summary>Cautions for the examiner.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
@@ -191,4 +194,23 @@ public sealed record StrengthFile
 
     /// <summary>Angles of the other limb.</summary>
     public required LimbFile Other { get; init; }
+}
+
+/// <summary>Set-up of a muscle length test.</summary>
+public sealed record LengthFile
+{
+    /// <summary>The position in words.</summary>
+    public required string PositionText { get; init; }
+
+    /// <summary>How the body lies; the tested limb is the working one.</summary>
+    public required Orientation Orientation { get; init; }
+
+    /// <summary>Angles of the tested limb but for the one that is read.</summary>
+    public required LimbFile Tested { get; init; }
+
+    /// <summary>Angles of the other limb.</summary>
+    public required LimbFile Other { get; init; }
+
+    /// <summary>The joint action whose angle is the reading; positive readings go in its direction.</summary>
+    public required JointAction Measured { get; init; }
 }

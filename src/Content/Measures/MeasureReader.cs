@@ -1,3 +1,4 @@
+using MomentArm.Body;
 using MomentArm.Exam;
 
 namespace MomentArm.Content;
@@ -72,12 +73,21 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             Fault(
                 "strength", $"A measure of kind {raw.Kind} {(raw.Strength is null ? "needs" : "has no")} strength set-up.",
                 "Give it for strength only.");
+        if (raw.Kind is MeasureKind.MuscleLength != raw.Length is not null)
+            Fault(
+                "length", $"A measure of kind {raw.Kind} {(raw.Length is null ? "needs" : "has no")} length set-up.",
+                "Give the test pose and the joint that is read for muscle length only.");
         if (raw.Strength is not { } strength)
             return;
         if (!(strength.LeverArmHintM is >= 0.05 and <= 1 && strength.LeverArmMostM >= strength.LeverArmHintM && strength.LeverArmMostM <= 1.2))
             Fault(
                 "strength.leverArmHintM", "The lever arms are not usable.",
                 "Give metres: a hint from 0.05 to 1, and a longest from the hint to 1.2.");
+        foreach (var (limb, name) in new[] { (strength.Tested, "strength.tested"), (strength.Other, "strength.other") })
+        {
+            foreach (var fault in FrameCheck.Faults(PoseConversion.ToLimb(limb), name))
+                Fault(fault.Place, fault.What, fault.Mend);
+        }
     }
 
     private void CheckRanges(MeasureFile raw)

@@ -135,13 +135,17 @@ internal sealed class Backdrop
 
     private IEnumerable<SceneShape> Wall(Prop prop)
     {
-        var on = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Wall).Select(c => c.Point).ToArray();
-        var touch = on.Length > 0 ? on[0]
+        var on = figures.SelectMany(f => f.Placed.Contacts).FirstOrDefault(c => c.Contact.Surface == SurfaceKind.Wall);
+        var touch = on is not null ? on.Point - on.Gap * on.Normal
             : prop.At is { } at ? figures[0].Surface(at, prop.Limb ?? Limb.Other)
             : figures[0].At(SegmentKind.Pelvis, null, -0.22, 0, 0);
-        var away = touch - least.Toward(most, 0.5);
+
+        // A wall that is touched knows where it stands; a drawn one stands on the side of the body it is nearest to.
+        var away = on is not null ? -on.Normal : touch - least.Toward(most, 0.5);
         const double thick = 0.05;
-        var alongX = Math.Abs(away.X) / (most.X - least.X) >= Math.Abs(away.Z) / (most.Z - least.Z);
+        var alongX = on is not null
+            ? Math.Abs(away.X) > Math.Abs(away.Z)
+            : Math.Abs(away.X) / (most.X - least.X) >= Math.Abs(away.Z) / (most.Z - least.Z);
         var height = Math.Min(most.Y + 0.12, 2.1);
         Box box;
         if (alongX)

@@ -32,9 +32,16 @@ internal static class HeldThings
 
     private static Vec3 Grip(PlacedFigure f, Side side) => f.At(SegmentKind.Hand, side, 0.024, -0.07, 0);
 
-    // The hand nearest the loop holds it; the other joins in when it is close by.
+    // The hands that the pose ties to the strap hold it; else the hand nearest the loop, and the other when it is close by.
     private static Side[] StrapHands(PlacedFigure f, Prop prop)
     {
+        Side[] tied =
+        [
+            .. f.Placed.Ties.Where(t => t.Tie.Kind == TieKind.Strap && t.Tie.FromLimb is not null && f.SegmentOf(t.Tie.From) == SegmentKind.Hand)
+                .Select(t => t.Tie.FromLimb!.Value.On(f.Working)).Distinct(),
+        ];
+        if (tied.Length > 0)
+            return tied;
         var own = (prop.Limb ?? Limb.Working).On(f.Working);
         var apart = (Grip(f, Side.Left) - Grip(f, Side.Right)).Length;
         if (apart < 0.28)

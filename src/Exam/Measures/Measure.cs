@@ -75,6 +75,9 @@ public sealed record Measure
     /// <summary>Set-up of a strength test; present for strength only.</summary>
     public StrengthSetUp? Strength { get; init; }
 
+    /// <summary>Set-up of a muscle length test; present for muscle length only.</summary>
+    public LengthSetUp? Length { get; init; }
+
     /// <summary>Cautions for the examiner.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];
 

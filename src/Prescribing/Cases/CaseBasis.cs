@@ -12,6 +12,7 @@ namespace MomentArm.Prescribing;
 /// <param name="Measures">The measures.</param>
 /// <param name="Norms">The norms.</param>
 /// <param name="Exercises">The library.</param>
+/// <param name="Muscles">The published muscle paths.</param>
 public sealed record CaseBasis(
     SkeletonData Skeleton,
     IReadOnlyList<SegmentTable> Tables,
@@ -19,4 +20,5 @@ public sealed record CaseBasis(
     CapacityTables Capacities,
     ImmutableArray<Measure> Measures,
     ImmutableArray<Norm> Norms,
-    IReadOnlyList<Exercise> Exercises);
+    IReadOnlyList<Exercise> Exercises,
+    MuscleTable Muscles);

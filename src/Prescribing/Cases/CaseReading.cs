@@ -19,6 +19,9 @@ public sealed record CaseReading
     /// <summary>The person's body and capacities.</summary>
     public required PersonalLoads Loads { get; init; }
 
+    /// <summary>The person's limits of length.</summary>
+    public required PersonalReach Reach { get; init; }
+
     /// <summary>What was assumed or could not be used, in sentences for the screen.</summary>
     public required ImmutableArray<string> Notes { get; init; }
 
@@ -39,12 +42,16 @@ public sealed record CaseReading
         var tests = StrengthTests(basis, visits, gravity, model, notes);
         if (tests.IsEmpty)
             notes.Add("No strength test with a lever arm: capacities are published values for sex and age, with wide intervals.");
+        var muscles = MuscleSet.Build(basis.Muscles, basis.Skeleton, model);
+        var reach = CaseLengths.Read(basis, facts.Person, visits, muscles, notes);
         return new CaseReading
         {
             Interpretations = interpretations,
             Findings = FindingsMaker.From(interpretations, facts.AffectedSide, today?.Observations, basis.Measures),
             Irritability = Grade(facts, basis, today),
-            Loads = new PersonalLoads(model, basis.Points, new PatientCapacity(basis.Capacities, facts.Person, model, tests)),
+            Loads = new PersonalLoads(new PersonBody(
+                model, basis.Points, muscles, new PatientCapacity(basis.Capacities, facts.Person, model, tests))),
+            Reach = reach,
             Notes = notes.ToImmutable(),
         };
     }

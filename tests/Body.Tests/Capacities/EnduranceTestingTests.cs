@@ -49,8 +49,7 @@ public class EnduranceTestingTests
         {
             Axial = new AxialAngles { TrunkFlexion = TestBody.Radians(60) },
         };
-        var demand = EnduranceTesting.DemandOf(
-            TestBody.Man, TestBody.Content.Points, Frames.Of(falling), Side.Right, JointAction.AnklePlantarflexion, Of(), 0);
+        var demand = EnduranceTesting.DemandOf(Body, Frames.Of(falling), Side.Right, JointAction.AnklePlantarflexion, 0);
         Assert.False(demand.Usable);
         Assert.StartsWith("Falls forward", Assert.Single(demand.Problems), StringComparison.Ordinal);
     }
@@ -98,8 +97,11 @@ public class EnduranceTestingTests
         return (Flat(), Flat(test));
     }
 
+    private static PersonBody Body { get; } =
+        new(TestBody.Man, TestBody.Content.Points, TestBody.Content.MusclesOf(TestBody.Man), Of());
+
     private static TaskDemand Demand(JointAction action) => EnduranceTesting.DemandOf(
-        TestBody.Man, TestBody.Content.Points, Frames.Of(Frames.SideLyingRaise(0), Frames.SideLyingRaise(30)), Side.Right, action, Of(), 0);
+        Body, Frames.Of(Frames.SideLyingRaise(0), Frames.SideLyingRaise(30)), Side.Right, action, 0);
 
     private static PatientCapacity Of(params EnduranceTest[] tests) =>
         new(TestBody.Content.Capacities, Person, TestBody.Man, [], tests);

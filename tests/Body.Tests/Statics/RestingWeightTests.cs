@@ -55,8 +55,7 @@ public class RestingWeightTests
         };
         var movement = new Movement { Frames = [frame], Props = [], Loads = [], View = ViewKind.Side };
         var physique = new Physique(Sex.Female, 40, 1.65, 65);
-        var capacity = new PatientCapacity(TestBody.Content.Capacities, physique, Woman, []);
-        var load = global::MomentArm.Body.Loading.Of(Woman, TestBody.Content.Points, movement, Side.Right, capacity, 0);
+        var load = global::MomentArm.Body.Loading.Of(TestBody.Content.PersonOf(physique), movement, Side.Right, 0);
         Assert.True(load.Computed);
         foreach (var share in load.Shares.Where(s => s.Action is JointAction.HipFlexion or JointAction.HipExtension))
             Assert.True(share.Demand < 15, $"{share.Action} asks {share.Demand} N m of a leg at rest.");

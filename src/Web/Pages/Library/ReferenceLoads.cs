@@ -12,6 +12,9 @@ public sealed class ReferenceLoads(ContentLibrary content)
     /// <summary>The loads.</summary>
     public PersonalLoads Loads => reading.Value.Loads;
 
+    /// <summary>The limits of length.</summary>
+    public PersonalReach Reach => reading.Value.Reach;
+
     /// <summary>What was assumed, in sentences.</summary>
     public IReadOnlyList<string> Notes => reading.Value.Notes;
 }
