@@ -14,6 +14,7 @@ public sealed class ContentLibrary
     private ContentLibrary(
         string version,
         BodyContent body,
+        BodyChecks bodyChecks,
         ImmutableDictionary<string, Source> sources,
         ExamContent exam,
         PatientWords patientWords,
@@ -22,6 +23,7 @@ public sealed class ContentLibrary
     {
         Version = version;
         Body = body;
+        BodyChecks = bodyChecks;
         Sources = sources;
         Exam = exam;
         PatientWords = patientWords;
@@ -37,6 +39,9 @@ public sealed class ContentLibrary
 
     /// <summary>Skeleton, masses, points and strength tables.</summary>
     public BodyContent Body { get; }
+
+    /// <summary>Values from outside that the body model is held to.</summary>
+    public BodyChecks BodyChecks { get; }
 
     /// <summary>Sources by key.</summary>
     public ImmutableDictionary<string, Source> Sources { get; }
@@ -76,6 +81,7 @@ public sealed class ContentLibrary
         var body = BodyContent.Read(folder, faults);
         if (body is null || about is null)
             return (null, faults.Faults);
+        var bodyChecks = BodyChecks.Read(folder, body, sources.Keys.ToHashSet(), faults);
         var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults);
         var exercises = new ExerciseReader(body.Points, sources.Keys.ToHashSet(), faults).ReadAll(folder);
         var words = WordsReader.Read(folder, "en", exercises, faults);
@@ -84,7 +90,7 @@ public sealed class ContentLibrary
         LengthPoseCheck.Check(body, exam.Measures, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
-            : (new ContentLibrary(about.Version, body, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);
+            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);
     }
 
     /// <summary>An exercise by id; null when there is none.</summary>

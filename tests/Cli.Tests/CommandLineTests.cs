@@ -8,7 +8,7 @@ public sealed class CommandLineTests
     /// <summary>Every command by its words, the root first.</summary>
     public static TheoryData<string> Commands { get; } = [.. Below(CommandLine.Build(), "")];
 
-    /// <summary>Command lines that are understood and done; {case} is the demo case, {out} a file to write.</summary>
+    /// <summary>Command lines that are understood and done; {case} is the demo case, {pose} the demo pose, {out} a file to write.</summary>
     public static TheoryData<string> Done { get; } =
     [
         "exercise list",
@@ -18,6 +18,9 @@ public sealed class CommandLineTests
         "case interpret {case}",
         "case program {case}",
         "case program {case} --handout {out}",
+        "body check",
+        "body check --group moments",
+        "body pose {pose} --sex female --stature 165 --mass 65",
         "content check",
         "content schemas",
     ];
@@ -74,6 +77,8 @@ public sealed class CommandLineTests
     [InlineData("exercise load clam --sex 3", "exercise load ")]
     [InlineData("exercise load clam --mass heavy", "exercise load ")]
     [InlineData("case program", "case program ")]
+    [InlineData("body check --group arms", "body check ")]
+    [InlineData("body pose", "body pose ")]
     [InlineData("content check --loud", "content check ")]
     [InlineData("backup only-one", "backup ")]
     public async Task A_command_that_is_not_understood_ends_with_2_and_says_where_help_is(string line, string command)
@@ -97,6 +102,9 @@ public sealed class CommandLineTests
     [InlineData("exercise load clam --age 300", "give an age from 0 to 120")]
     [InlineData("exercise load clam --weight -3", "-3 kg is not usable")]
     [InlineData("case interpret nowhere.json", "nowhere.json")]
+    [InlineData("body pose nowhere.json", "nowhere.json")]
+    [InlineData("body pose {pose} --mass 5000", "5000 kg is not usable")]
+    [InlineData("body check --content nowhere", "nowhere")]
     [InlineData("backup nowhere.db {out}", "There is no database at nowhere.db.")]
     [InlineData("restore nowhere.zip {out}", "nowhere.zip")]
     [InlineData("content check --content nowhere", "nowhere")]
@@ -145,6 +153,7 @@ public sealed class CommandLineTests
     [
         .. Words(line).Select(w => w
             .Replace("{case}", Momentarm.DemoCase, StringComparison.Ordinal)
+            .Replace("{pose}", Momentarm.DemoPose, StringComparison.Ordinal)
             .Replace("{out}", folder.File("out"), StringComparison.Ordinal)
             .Replace("{none}", folder.File("none"), StringComparison.Ordinal)),
     ];

@@ -18,6 +18,8 @@ internal static class Momentarm
 
     public static string DemoCase { get; } = Path.Combine(ContentFolder, "demo", "outer-hip.json");
 
+    public static string DemoPose { get; } = Path.Combine(ContentFolder, "demo", "single-leg-squat.json");
+
     public static ContentLibrary Library { get; } = ContentLibrary.Read(ContentFolder);
 
     public static async Task<Ran> RunAsync(params string[] args)

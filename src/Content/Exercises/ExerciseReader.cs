@@ -70,7 +70,7 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             {
                 Frames = [.. raw.Poses.Select(PoseConversion.ToFrame)],
                 Props = [.. raw.Props.Select(p => new Prop(p.Kind, p.At, p.Limb, p.HeightM))],
-                Loads = [.. raw.AddedLoads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg) { Toward = l.Toward, Fraction = l.Fraction })],
+                Loads = PoseConversion.ToLoads(raw.AddedLoads),
                 Pulls = pulling,
                 View = raw.View,
                 Bilateral = raw.Bilateral,

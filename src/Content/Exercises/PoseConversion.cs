@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MomentArm.Body;
 using MomentArm.Prescribing;
 
@@ -49,6 +50,9 @@ internal static class PoseConversion
         ForearmPronation = Radians(limb.ForearmPronationDeg),
         WristFlexion = Radians(limb.WristFlexionDeg),
     };
+
+    internal static ImmutableArray<AddedLoad> ToLoads(IEnumerable<AddedLoadFile> loads) =>
+        [.. loads.Select(l => new AddedLoad(l.Kind, l.At, l.Limb, l.MassKg) { Toward = l.Toward, Fraction = l.Fraction })];
 
     internal static Dose ToDose(DoseFile dose) => new()
     {

@@ -12,6 +12,7 @@ public static class Schemas
 {
     private static readonly (string Name, Type Type)[] Kinds =
     [
+        ("body-checks", typeof(ChecksFile)),
         ("capacity", typeof(CapacityFile)),
         ("case", typeof(CaseFile)),
         ("content", typeof(AboutFile)),
@@ -21,6 +22,7 @@ public static class Schemas
         ("measure", typeof(MeasureFile)),
         ("muscles", typeof(MusclesFile)),
         ("patient-words", typeof(PatientWordsFile)),
+        ("pose", typeof(PoseInputFile)),
         ("segments", typeof(SegmentsFile)),
         ("skeleton", typeof(SkeletonFile)),
         ("sources", typeof(Dictionary<string, Source>)),
