@@ -42,7 +42,7 @@ public static class Settling
     }
 
     /// <summary>
-    /// Why a settled pose can't be, in words; null when it can. Surfaces that contradict each other first, then contacts, ties, standing.
+    /// Why a settled pose can't be, in words; null when it can. Surfaces that contradict each other first, then contacts and ties (the farthest off first), then standing.
     /// </summary>
     /// <param name="model">The body.</param>
     /// <param name="settled">The settled body.</param>
@@ -52,7 +52,15 @@ public static class Settling
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(settled);
-        return Contradiction(settled) ?? Missing(settled, mostGapM) ?? Untied(settled, mostGapM) ?? Standing.Fault(model, settled);
+        if (Contradiction(settled) is { } contradiction)
+            return contradiction;
+
+        // What is farther off is the cause more often than what it drags along.
+        var (contact, tie) = (settled.Contacts.Select(c => Math.Abs(c.Gap)), settled.Ties.Select(t => Math.Abs(t.Gap)));
+        return (tie.DefaultIfEmpty(0).Max() > contact.DefaultIfEmpty(0).Max()
+                ? Untied(settled, mostGapM) ?? Missing(settled, mostGapM)
+                : Missing(settled, mostGapM) ?? Untied(settled, mostGapM))
+            ?? Standing.Fault(model, settled);
     }
 
     /// <summary>Which point is said to touch two surfaces at once, in words; null when none is.</summary>
