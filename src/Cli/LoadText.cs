@@ -18,7 +18,7 @@ internal static class LoadText
         {
             text.AppendLine(
                 CultureInfo.InvariantCulture,
-                $"  {CaseText.Words(share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm at {share.AtFraction * 100:0} % of the way, {Basis(share.Capacity)}");
+                $"  {SideOf(share.Action, share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm at {share.AtFraction * 100:0} % of the way, {Basis(share.Capacity)}");
         }
 
         Curves(text, load);
@@ -42,7 +42,7 @@ internal static class LoadText
             var along = string.Join(' ', curve.Points.Where((_, i) => i % 2 == 0).Select(p => (p.Middle * 100).ToString("0", CultureInfo.InvariantCulture).PadLeft(3)));
             text.AppendLine(
                 CultureInfo.InvariantCulture,
-                $"    {CaseText.Words(curve.Side),-5} {CaseText.Words(curve.Action),-23} {along}   {curve.MeanShare * 100:0} %, {curve.WorkJ:0.0} J");
+                $"    {SideOf(curve.Action, curve.Side),-5} {CaseText.Words(curve.Action),-23} {along}   {curve.MeanShare * 100:0} %, {curve.WorkJ:0.0} J");
         }
     }
 
@@ -82,7 +82,11 @@ internal static class LoadText
         _ => "ankle",
     };
 
-    private static string Basis(Capacity capacity) => Words(capacity.Basis) + (capacity.BeyondCurve ? ", end of the strength curve" : "");
+    /// <summary>The side, left out where it means nothing.</summary>
+    private static string SideOf(JointAction action, Side side) => action.HasSides() ? CaseText.Words(side) : "";
+
+    private static string Basis(Capacity capacity) => Words(capacity.Basis) + (capacity.WeakSource ? ", a weak source" : "")
+        + (capacity.BeyondCurve ? ", end of the strength curve" : "");
 
     private static string Words(CapacityBasis basis) => basis switch
     {
@@ -90,5 +94,8 @@ internal static class LoadText
         CapacityBasis.TestedPainLimited => "tested, limited by pain: at least this",
         CapacityBasis.ScaledFromTested => "estimated from other tests of this person",
         CapacityBasis.PublishedOnly => "published for sex and age",
+        CapacityBasis.FromEndurance => "from repetitions or seconds, no force reader",
+        CapacityBasis.EndurancePainLimited => "from repetitions or seconds that pain ended: at least this",
+        CapacityBasis.Combined => "from force, repetitions and seconds together",
     };
 }

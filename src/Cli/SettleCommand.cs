@@ -32,7 +32,7 @@ internal static class SettleCommand
                 return output.Faults([fault!]);
             try
             {
-                var poses = Poses(library, exercise, library.Body.Build(physique), parse.GetValue(workingSide));
+                var poses = Poses(exercise, library.Body.PersonOf(physique), parse.GetValue(workingSide));
                 output.Write(new { exercise.Id, poses }, Text(exercise, poses));
                 return poses.Any(p => p.Refusal is not null) ? 1 : 0;
             }
@@ -44,34 +44,25 @@ internal static class SettleCommand
         return settle;
     }
 
-    private static Pose[] Poses(ContentLibrary library, Exercise exercise, BodyModel model, Side side) =>
-    [
-        .. exercise.Movement.Frames.Select(frame =>
-        {
-            var settled = Settling.Settle(model, library.Body.Points, frame, side);
-            return new Pose(
-                frame.Name, Math.Round(settled.LargestGapM * 100, 2), Settling.Refusal(model, settled),
-                [.. settled.Changes.Select(c => new Change(c.Motion, c.Side, Math.Round(c.From / Degree, 1), Math.Round(c.To / Degree, 1)))],
-                Resting(model, settled),
-                [.. settled.Ties.Select(t => new Tied(t.Tie.Kind, t.Tie.From, t.Tie.FromLimb, t.Tie.To, t.Tie.ToLimb, Math.Round(t.LengthM * 100, 1)))]);
-        }),
-    ];
-
-    /// <summary>Kilograms on each named contact.</summary>
-    private static Rest[] Resting(BodyModel model, PlacedBody settled)
+    private static Pose[] Poses(Exercise exercise, PersonBody person, Side side)
     {
-        var state = new BodyState(model);
-        state.Update(settled.Pose);
-        var bearing = settled.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall).ToArray();
-        var support = VerticalSupport.Solve(
-            [.. bearing.Select(c => c.Point)], RestingWeight.On(model, [.. bearing.Select(c => c.Segment)]), state.MassCenter(),
-            model.MassKg * BodyModel.Gravity, state.Rotations[0] * Vec3.UnitX);
-        return support.Stands
-            ? [.. bearing.Zip(support.Forces)
-                .GroupBy(b => (b.First.Contact.Point, b.First.Contact.Limb))
-                .Select(g => new Rest(g.Key.Point, g.Key.Limb, Math.Round(g.Sum(b => b.Second) / BodyModel.Gravity, 1)))]
-            : [];
+        var loader = new PoseLoader(person);
+        return [.. exercise.Movement.Frames.Select(frame =>
+        {
+            var settled = Settling.Settle(person.Model, person.Points, frame, side);
+            return new Pose(
+                frame.Name, Math.Round(settled.LargestGapM * 100, 2), Settling.Refusal(person.Model, settled),
+                [.. settled.Changes.Select(c => new Change(c.Motion, c.Side, Math.Round(c.From / Degree, 1), Math.Round(c.To / Degree, 1)))],
+                Resting(loader, settled),
+                [.. settled.Ties.Select(t => new Tied(t.Tie.Kind, t.Tie.From, t.Tie.FromLimb, t.Tie.To, t.Tie.ToLimb, Math.Round(t.LengthM * 100, 1)))]);
+        })];
     }
+
+    /// <summary>Kilograms on each named contact, as the balance of the whole body has them; none when it cannot be held.</summary>
+    private static Rest[] Resting(PoseLoader loader, PlacedBody settled) =>
+    [
+        .. loader.Hold(settled, []).Supports.Select(s => new Rest(s.Contact.Point, s.Contact.Limb, Math.Round(s.Kilograms, 1))),
+    ];
 
     private static string Text(Exercise exercise, IEnumerable<Pose> poses)
     {
@@ -89,7 +80,7 @@ internal static class SettleCommand
                 text.AppendLine(CultureInfo.InvariantCulture, $"  rests: {rest.Point}{Whose(rest.Limb)} {rest.Kilograms:0.0} kg");
         }
 
-        return text.Append("  Weight split is an assumption where more than three points bear; upward forces only.").ToString();
+        return text.Append("  Where contacts leave the split open it is a guess at least effort.").ToString();
     }
 
     private static string Whose(Limb? limb) => limb is { } whose ? ", " + whose.ToString().ToLowerInvariant() : "";

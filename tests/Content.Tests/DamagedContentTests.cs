@@ -46,7 +46,7 @@ public sealed class DamagedContentTests : IDisposable
     [Fact]
     public void A_pose_that_falls_is_refused_with_the_direction()
     {
-        Change("exercises/lateral-step-down.json", "\"hipFlexionDeg\": 66", "\"hipFlexionDeg\": 20");
+        Change("exercises/lateral-step-down.json", "\"hipFlexionDeg\": 66", "\"hipFlexionDeg\": 10");
 
         // Told once for each build that is checked: usual, small, tall.
         var faults = ContentLibrary.TryRead(folder).Faults;

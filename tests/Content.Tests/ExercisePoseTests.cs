@@ -54,11 +54,8 @@ public sealed class ExercisePoseTests
             foreach (var placed in Along(id, model, side))
             {
                 state.Update(placed.Pose);
-                var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight && c.Contact.Surface != SurfaceKind.Wall);
-                var support = VerticalSupport.Solve(
-                    [.. bearing.Select(c => c.Point)], [], state.MassCenter(), model.MassKg * BodyModel.Gravity,
-                    state.Rotations[0] * Vec3.UnitX);
-                Assert.True(support.Stands, $"{id}, {side}: {support.Reason}");
+                var refusal = Standing.Refusal(state, SupportPoints.Of(model, placed), []);
+                Assert.True(refusal is null, $"{id}, {side}: {refusal}");
             }
         }
     }

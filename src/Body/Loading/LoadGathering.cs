@@ -41,7 +41,7 @@ internal sealed class LoadGathering(PersonBody person)
         var shares = new List<(LoadShare Peak, LoadCurve Curve)>();
         foreach (var action in Actions)
         {
-            foreach (var side in Sides)
+            foreach (var side in Sides.Where(s => s == Side.Right || action.HasSides()))
             {
                 if (Along(action, side) is { } found)
                     shares.Add(found);

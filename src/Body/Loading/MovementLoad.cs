@@ -106,5 +106,5 @@ public sealed record MovementLoad(ImmutableArray<LoadShare> Shares, ImmutableArr
     /// <param name="side">The side.</param>
     /// <returns>The share, or null when it is under 1 % or could not be computed.</returns>
     public LoadShare? Of(JointAction action, Side side) =>
-        Shares.FirstOrDefault(s => s.Action == action && (s.Side == side || action.IsMidline()));
+        Shares.FirstOrDefault(s => s.Action == action && (s.Side == side || !action.HasSides()));
 }

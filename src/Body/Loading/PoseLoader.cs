@@ -49,9 +49,9 @@ public sealed class PoseLoader
         var (force, moment) = balance.Unbalanced;
         if (solution.Status != SolutionStatus.Optimal)
             return HeldPose.Refused("The balance could not be computed: the numbers of this pose are out of all proportion. Check its angles, heights and loads.");
-        if (!BodySupport.Stands(person.Model, force, moment))
+        if (!Standing.Stands(person.Model, force, moment))
         {
-            return HeldPose.Refused(BodySupport.Refusal(state, contacts, forces)
+            return HeldPose.Refused(Standing.Refusal(state, contacts, forces)
                 ?? "Cannot be held: no contact forces and muscles balance it. It needs another contact or a change of pose.");
         }
 

@@ -59,4 +59,49 @@ public enum JointAction
 
     /// <summary>Elbow straightened.</summary>
     ElbowExtension,
+
+    /// <summary>Trunk turned toward the named side.</summary>
+    TrunkRotation,
+
+    /// <summary>Head forward.</summary>
+    NeckFlexion,
+
+    /// <summary>Head backward.</summary>
+    NeckExtension,
+
+    /// <summary>Head bent toward the named side.</summary>
+    NeckSideBend,
+
+    /// <summary>Head turned toward the named side.</summary>
+    NeckRotation,
+
+    /// <summary>Upper arm turned inward.</summary>
+    ShoulderInternalRotation,
+
+    /// <summary>Upper arm turned outward.</summary>
+    ShoulderExternalRotation,
+
+    /// <summary>Palm turned down.</summary>
+    ForearmPronation,
+
+    /// <summary>Palm turned up.</summary>
+    ForearmSupination,
+
+    /// <summary>Hand bent toward the palm.</summary>
+    WristFlexion,
+
+    /// <summary>Hand bent toward its back.</summary>
+    WristExtension,
+
+    /// <summary>Hand bent toward the little finger.</summary>
+    WristUlnarDeviation,
+
+    /// <summary>Hand bent toward the thumb.</summary>
+    WristRadialDeviation,
+
+    /// <summary>Sole turned inward.</summary>
+    AnkleInversion,
+
+    /// <summary>Sole turned outward.</summary>
+    AnkleEversion,
 }

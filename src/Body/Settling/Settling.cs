@@ -42,7 +42,7 @@ public static class Settling
     }
 
     /// <summary>
-    /// Why a settled pose can't be, in words; null when it can. Surfaces that contradict each other first, then contacts, ties, standing.
+    /// Why a settled pose can't be, in words; null when it can. Surfaces that contradict each other first, then contacts and ties (the farthest off first), then standing.
     /// </summary>
     /// <param name="model">The body.</param>
     /// <param name="settled">The settled body.</param>
@@ -52,7 +52,37 @@ public static class Settling
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(settled);
-        return Contradiction(settled) ?? Missing(settled, mostGapM) ?? Untied(settled, mostGapM) ?? Standing.Fault(model, settled);
+        if (Contradiction(settled) is { } contradiction)
+            return contradiction;
+
+        // What is farther off is the cause more often than what it drags along.
+        var (contact, tie) = (settled.Contacts.Select(c => Math.Abs(c.Gap)), settled.Ties.Select(t => Math.Abs(t.Gap)));
+        return (tie.DefaultIfEmpty(0).Max() > contact.DefaultIfEmpty(0).Max()
+                ? Untied(settled, mostGapM) ?? Missing(settled, mostGapM)
+                : Missing(settled, mostGapM) ?? Untied(settled, mostGapM))
+            ?? Unheld(model, settled);
+    }
+
+    /// <summary>Why the contacts cannot hold the body, in words; null when they can. A tilted board too steep for its contact is named.</summary>
+    private static string? Unheld(BodyModel model, PlacedBody settled)
+    {
+        var state = new BodyState(model);
+        state.Update(settled.Pose);
+        var contacts = SupportPoints.Of(model, settled);
+        var why = Standing.Refusal(state, contacts, []);
+        if (why is null || !why.StartsWith("Slips", StringComparison.Ordinal))
+            return why;
+        foreach (var (placed, point) in settled.Contacts.Where(c => c.Contact.BearsWeight).Zip(contacts).OrderByDescending(c => Math.Abs(c.First.Contact.Tilt)))
+        {
+            var on = placed.Contact;
+            if (on.Surface == SurfaceKind.Board && Math.Tan(Math.Abs(on.Tilt)) > point.Friction)
+            {
+                return FormattableString.Invariant(
+                    $"Slips off: {on.Point}{Words.Whose(on.Limb)} does not hold on a board tilted {Math.Abs(on.Tilt) * 180 / Math.PI:0} degrees (friction {point.Friction:0.0}). It needs a flatter board or another contact.");
+            }
+        }
+
+        return why;
     }
 
     /// <summary>Which point is said to touch two surfaces at once, in words; null when none is.</summary>

@@ -35,7 +35,7 @@ public sealed class DualNewtonSolver
 
     // Equations closed this well, over the size of their terms, are closed to rounding.
     private const double Closed = 1e-13;
-    private const double Acceptable = 1e-9;
+    private const double Acceptable = 1e-8;
     private const double Rounding = 64 * 2.2e-16;
 
     private readonly double[] x;

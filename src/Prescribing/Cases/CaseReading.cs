@@ -94,7 +94,7 @@ public sealed record CaseReading
             var measure = basis.Measures.FirstOrDefault(m => m.Id == measurement.MeasureId);
             if (measure is not { Strength: { } setUp, Action: { } action } || measurement.Side is not { } side)
                 continue;
-            if (basis.Capacities.Curves.All(c => c.Action != action) && basis.Capacities.Constants.All(c => c.Action != action))
+            if (!basis.Capacities.Has(action))
             {
                 Note(notes, $"{measure.Name}: no published strength to hold it against, so it does not scale the capacities.");
                 continue;

@@ -120,7 +120,7 @@ public class BodyBalanceTests
     {
         var right = Held.Frame(TestBody.Man, Balanced.Named(name), Side.Right);
         var left = Held.Frame(TestBody.Man, Balanced.Named(name), Side.Left);
-        Assert.True(BodySupport.Stands(right.Model, right.Balance.Unbalanced.Force, right.Balance.Unbalanced.Moment), $"{right.Balance.Unbalanced}");
+        Assert.True(Standing.Stands(right.Model, right.Balance.Unbalanced.Force, right.Balance.Unbalanced.Moment), $"{right.Balance.Unbalanced}");
         var tolerance = IsHeld(right) ? 1e-9 : 1e-7;
         for (var i = 0; i < right.Contacts.Length; i++)
             Assert.True((right.Balance.ContactForce(i).Mirrored - left.Balance.ContactForce(i)).Length <= tolerance * right.Weight);
@@ -134,12 +134,13 @@ public class BodyBalanceTests
         Random.Sample(
             r =>
             {
-                // Preferred shares would make an unused contact cost something; without them zero force is free.
+                // Preferred shares would make an unused contact cost something; without them zero force is free. The softness taken back
+                // shifts the right sides a little, the more the dearer the pose.
                 ContactPoint[] contacts = [.. r.Contacts.Select(c => c with { RestingN = 0 })];
                 var rule = new EffortRule(EndStops: false);
                 var all = Solve(r.Case, contacts, rule).Balance.Outcome.Objective;
                 var fewer = Solve(r.Case, contacts[..^1], rule).Balance.Outcome.Objective;
-                Assert.True(all <= fewer * (1 + 1e-9) + 1e-9, $"{all:R} > {fewer:R}");
+                Assert.True(all <= fewer * (1 + 1e-5) + 1e-9, $"{all:R} > {fewer:R}");
             },
             iter: Cases);
     }

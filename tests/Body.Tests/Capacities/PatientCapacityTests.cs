@@ -132,10 +132,55 @@ public class PatientCapacityTests
     [Fact]
     public void An_action_without_published_strength_has_no_capacity()
     {
-        Assert.Null(Of(Someone).At(JointAction.HipExternalRotation, Side.Right, 0));
-        Assert.Throws<ArgumentException>(() => Of(Someone, new StrengthTest(JointAction.TrunkFlexion, Side.Right, 50, 0, false)));
-        Assert.Throws<ArgumentException>(() => Of(Someone, new StrengthTest(JointAction.KneeFlexion, Side.Right, 0, 0, false)));
-        Assert.Throws<ArgumentException>(() => Of(Someone, new StrengthTest(JointAction.KneeFlexion, Side.Right, double.NaN, 0, false)));
+        var tables = TestBody.Content.Capacities;
+        tables = tables with { Constants = [.. tables.Constants.Where(c => c.Action != JointAction.TrunkFlexion)] };
+        PatientCapacity With(params StrengthTest[] tests) => new(tables, Someone, TestBody.Content.Build(Someone), tests);
+        Assert.Null(With().At(JointAction.TrunkFlexion, Side.Right, 0));
+        Assert.Null(With().Published(JointAction.TrunkFlexion, 0));
+        Assert.Throws<ArgumentException>(() => With(new StrengthTest(JointAction.TrunkFlexion, Side.Right, 50, 0, false)));
+    }
+
+    [Theory]
+    [InlineData(0, 0.5)]
+    [InlineData(-20, 0.5)]
+    [InlineData(double.NaN, 0.5)]
+    [InlineData(double.PositiveInfinity, 0.5)]
+    [InlineData(2500, 0.5)]
+    [InlineData(50, double.NaN)]
+    [InlineData(50, double.NegativeInfinity)]
+    public void A_test_with_a_torque_or_angle_that_cannot_be_is_refused(double torque, double angle)
+    {
+        var refused = Assert.ThrowsAny<ArgumentException>(
+            () => Of(Someone, new StrengthTest(JointAction.KneeFlexion, Side.Right, torque, angle, false)));
+        Assert.Contains("KneeFlexion", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void An_angle_that_is_no_number_is_refused(double angle)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Of(Someone).At(JointAction.KneeFlexion, Side.Right, angle));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Of(Someone).Published(JointAction.KneeFlexion, angle));
+    }
+
+    [Fact]
+    public void Asking_allocates_nothing()
+    {
+        var capacity = Of(Someone, new StrengthTest(JointAction.KneeExtension, Side.Right, 150, 1.0, false));
+        double Ask()
+        {
+            var sum = 0.0;
+            foreach (var action in AllActions)
+                sum += capacity.At(action, Side.Left, 0.3)!.Value.Middle;
+            return sum;
+        }
+
+        Ask();
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var told = Ask();
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.True(told > 0);
     }
 
     [Fact]
@@ -160,6 +205,8 @@ public class PatientCapacityTests
             }
         }
     }
+
+    private static JointAction[] AllActions { get; } = Enum.GetValues<JointAction>();
 
     private static Physique Someone { get; } = new(Sex.Female, 45, 1.68, 66);
 

@@ -98,6 +98,17 @@ public class LoadingTests
     }
 
     [Fact]
+    public void What_has_no_side_is_told_once_and_a_bend_or_turn_for_the_side_it_goes_to()
+    {
+        var load = Load(3);
+        Assert.Contains(load.Shares, s => s.Action == JointAction.TrunkSideBend);
+        foreach (var action in load.Shares.Where(s => !s.Action.HasSides()).GroupBy(s => s.Action))
+            Assert.Single(action);
+        foreach (var share in load.Shares)
+            Assert.Equal(share, load.Of(share.Action, share.Side));
+    }
+
+    [Fact]
     public void Shares_come_largest_first()
     {
         var shares = Load(3).Shares;

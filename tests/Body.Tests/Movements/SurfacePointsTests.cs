@@ -24,6 +24,7 @@ public class SurfacePointsTests
     [InlineData("ankleFront", SegmentKind.Shank, "front")]
     [InlineData("ankleOuter", SegmentKind.Shank, "outer")]
     [InlineData("thighFront", SegmentKind.Thigh, "front")]
+    [InlineData("thighFrontLower", SegmentKind.Thigh, "front")]
     [InlineData("thighBack", SegmentKind.Thigh, "back")]
     [InlineData("thighOuter", SegmentKind.Thigh, "outer")]
     [InlineData("pelvisFront", SegmentKind.Pelvis, "front")]

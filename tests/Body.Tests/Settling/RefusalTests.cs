@@ -60,6 +60,16 @@ public class RefusalTests
     }
 
     [Fact]
+    public void What_is_farthest_off_is_named_first()
+    {
+        var tie = new Tie(TieKind.Strap, "palm", Limb.Working, "forefootSole", Limb.Working, 2.5);
+        var settled = Settle(Upright(LimbAngles.Neutral, [.. BothFeet, On("palm", Limb.Other, SurfaceKind.Bench, 0)]) with { Ties = [tie] });
+        Assert.Contains("The strap from palm", Settling.Refusal(Woman, settled), StringComparison.Ordinal);
+        var contact = settled with { Ties = [], Contacts = [settled.Contacts[0] with { Gap = -0.07 }] };
+        Assert.Contains("it stays 7.0 cm below", Settling.Refusal(Woman, contact), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_body_on_nothing_that_bears_is_told_so()
     {
         var reason = Settling.Refusal(Woman, Settle(Upright(LimbAngles.Neutral, On("foot", Limb.Working, bears: false))));

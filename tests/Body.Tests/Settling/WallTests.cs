@@ -137,14 +137,24 @@ public class WallTests
     {
         // About its middle, one long: the foot on the floor at +x, the top on a wall at -x that pushes toward +x.
         var (sin, cos) = Math.SinCos(Degrees(angle));
-        static double[] Edge(double x, double y, double fx, double fy) => [fx, fy, x * fy - y * fx];
-        double[][] edges =
-        [
-            Edge(cos / 2, -sin / 2, 0.5, 1), Edge(cos / 2, -sin / 2, -0.5, 1),
-            Edge(-cos / 2, sin / 2, 1, 0.3), Edge(-cos / 2, sin / 2, 1, -0.3),
-        ];
-        var miss = NonNegative.Residual(edges, [0, 1, 0]);
-        Assert.Equal(stands, miss < 1e-6);
+        var program = new SeparableProgram(3, 4, 12);
+        program.Clear(3, 1e-6);
+        program.RightSide[1] = 1;
+        void Edge(double x, double y, double fx, double fy)
+        {
+            program.AddUnknown(1e-3, 0, 0, double.PositiveInfinity);
+            program.AddEntry(0, fx);
+            program.AddEntry(1, fy);
+            program.AddEntry(2, x * fy - y * fx);
+        }
+
+        Edge(cos / 2, -sin / 2, 0.5, 1);
+        Edge(cos / 2, -sin / 2, -0.5, 1);
+        Edge(-cos / 2, sin / 2, 1, 0.3);
+        Edge(-cos / 2, sin / 2, 1, -0.3);
+        var solver = new DualNewtonSolver(program);
+        solver.Solve(program);
+        Assert.Equal(stands, Enumerable.Range(0, 3).Max(i => Math.Abs(solver.Miss(i))) < 1e-5);
     }
 
     [Fact]

@@ -106,15 +106,13 @@ public class HandWorkedMomentsTests
         var model = TestBody.Man;
         var state = new BodyState(model);
         var points = Sole(model, state, Side.Right).Concat(Sole(model, state, Side.Left)).ToArray();
-        var support = VerticalSupport.Solve([.. points.Select(p => p.Point)], [], state.MassCenter(), TotalWeight(model), Vec3.UnitX);
-        Assert.True(support.Stands);
-        Assert.Equal(TotalWeight(model) / 2, support.Forces.Take(3).Sum(), Tolerances.Balance * 1000);
-        var forces = points.Select((p, i) => new PointForce(p.Segment, p.Point, new Vec3(0, support.Forces[i], 0))).ToArray();
+        var forces = FloorForces(state, points);
+        Assert.Equal(TotalWeight(model) / 2, forces.Take(3).Sum(f => f.Force.Y), Tolerances.Balance * 1000);
         var adduction = TestBody.Moments(state, forces)[model.IndexOf(Motion.HipAdduction, Side.Right)];
 
         // Hand formula: the floor's forces times their distance outward of the hip, less the leg's own weights likewise.
         var hip = state.Origins[model.IndexOf(SegmentKind.Thigh, Side.Right)];
-        var byHand = points.Take(3).Select((p, i) => support.Forces[i] * (p.Point.Z - hip.Z)).Sum();
+        var byHand = points.Take(3).Select((p, i) => forces[i].Force.Y * (p.Point.Z - hip.Z)).Sum();
         foreach (var kind in Leg)
         {
             var index = model.IndexOf(kind, Side.Right);
@@ -161,9 +159,18 @@ public class HandWorkedMomentsTests
         }
 
         var sole = Sole(model, state, Side.Right).ToArray();
-        var support = VerticalSupport.Solve([.. sole.Select(p => p.Point)], [], state.MassCenter(), TotalWeight(model), Vec3.UnitX);
-        Assert.True(support.Stands, support.Reason);
-        return (state, [.. sole.Select((p, i) => new PointForce(p.Segment, p.Point, new Vec3(0, support.Forces[i], 0)))]);
+        return (state, FloorForces(state, sole));
+    }
+
+    /// <summary>Upward forces of a smooth floor that balance the body.</summary>
+    private static PointForce[] FloorForces(BodyState state, (int Segment, Vec3 Point)[] points)
+    {
+        var balance = Balancing.Held.BalanceOf(state.Model);
+        ContactPoint[] contacts = [.. points.Select(p => new ContactPoint(p.Segment, p.Point, Vec3.UnitY, 0, 0))];
+        var pose = new BodyPose(state.Model);
+        balance.Solve(state, pose, contacts, [], [], [], EffortRule.Usual);
+        Assert.True(Standing.Stands(state.Model, balance.Unbalanced.Force, balance.Unbalanced.Moment));
+        return [.. points.Select((p, i) => new PointForce(p.Segment, p.Point, balance.ContactForce(i)))];
     }
 
     private static BodyPose Pose(double hip, double knee)

@@ -67,6 +67,9 @@ public static class ExerciseText
         return Capital(sentence);
     }
 
+    /// <summary>What a capacity rests on, and whether that is weak.</summary>
+    public static string Of(Capacity capacity) => Of(capacity.Basis) + (capacity.WeakSource ? "; a weak source" : "");
+
     /// <summary>What a capacity rests on.</summary>
     public static string Of(CapacityBasis basis) => basis switch
     {
@@ -74,6 +77,9 @@ public static class ExerciseText
         CapacityBasis.TestedPainLimited => "tested, pain-limited: at least this",
         CapacityBasis.ScaledFromTested => "published, scaled by what was tested",
         CapacityBasis.PublishedOnly => "published for sex and age",
+        CapacityBasis.FromEndurance => "from repetitions or seconds",
+        CapacityBasis.EndurancePainLimited => "repetitions or seconds, pain-limited: at least this",
+        CapacityBasis.Combined => "tested, several ways together",
     };
 
     /// <summary>The side in an address.</summary>

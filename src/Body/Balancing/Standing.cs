@@ -4,7 +4,7 @@ namespace MomentArm.Body;
 /// Whether contacts alone can hold a posed body up, muscles aside: forces that push, and rub within friction, against gravity and
 /// given forces. Says in words why they cannot.
 /// </summary>
-public static class BodySupport
+public static class Standing
 {
     /// <summary>A mass center this far outside the support (metres) still counts as standing: poses are typed to the degree.</summary>
     public const double Slack = 0.02;

@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using MomentArm.Body.Benchmarks;
+
+BenchmarkRunner.Run<EngineBenchmarks>(args: args);
