@@ -18,10 +18,17 @@ internal static class LoadText
         {
             text.AppendLine(
                 CultureInfo.InvariantCulture,
-                $"  {SideOf(share.Action, share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm at {share.AtFraction * 100:0} % of the way, {Basis(share.Capacity)}");
+                $"  {SideOf(share.Action, share.Side),-5} {CaseText.Words(share.Action),-23} {share.Middle * 100,4:0} %  ({share.Low * 100:0}-{share.High * 100:0} %)  asks {share.Demand:0} Nm of {share.Capacity.Middle:0} Nm at {share.AtFraction * 100:0} % of the way, {Basis(share.Capacity)}{(share.Low > 1 ? "; beyond capacity" : "")}");
         }
 
         Curves(text, load);
+        if (exercise.Dose.SetSeconds > 0)
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"  Time under tension as dosed: {exercise.Dose.Sets} x {exercise.Dose.SetSeconds:0} s = {exercise.Dose.Sets * exercise.Dose.SetSeconds:0} s a side");
+        }
+
         Rests(text, load);
         Estimates(text, load);
 

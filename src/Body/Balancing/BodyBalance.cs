@@ -34,6 +34,9 @@ public sealed partial class BodyBalance
     private const double ForceSoftness = 1e-9;
     private const double MomentSoftness = 1e-7;
 
+    // An author's share of the weight outweighs effort but never the balance: against gravity nothing can be wished.
+    private const double SplitSoftness = 3e-4;
+
     // Up to this part of the weight a miss of the whole body's balance is the price of softness and is taken back.
     private const double TakenBack = 1e-4;
     private const double Balanced = 1e-11;
@@ -152,9 +155,9 @@ public sealed partial class BodyBalance
         addedBack.AsSpan().Clear();
         for (var again = 0; again < 4; again++)
         {
-            var most = 0.0;
-            for (var i = 0; i < addedBack.Length; i++)
-                most = Math.Max(most, Math.Abs(Lacking(i)));
+            // Lengths, not components: a body turned in the room is judged alike.
+            var most = Math.Max(
+                new Vec3(Lacking(0), Lacking(1), Lacking(2)).Length, new Vec3(Lacking(3), Lacking(4), Lacking(5)).Length);
             if (!(most < TakenBack) || most < Balanced)
                 return;
             for (var i = 0; i < addedBack.Length; i++)
@@ -193,7 +196,7 @@ public sealed partial class BodyBalance
         for (var i = 0; i < splits; i++)
         {
             b[layout.Rows + i] = weightSplits[i].Share * force.Length / weight;
-            program.Softness[layout.Rows + i] = 1e-6;
+            program.Softness[layout.Rows + i] = SplitSoftness;
         }
 
         splitOf.AsSpan(0, contacts).Fill(-1);

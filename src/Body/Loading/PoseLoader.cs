@@ -45,7 +45,7 @@ public sealed class PoseLoader
         if (contacts.Length > BodyBalance.MostContacts || placed.Ties.Length > BodyBalance.MostTies)
             return HeldPose.Refused($"The pose has more than {BodyBalance.MostContacts} contact points or {BodyBalance.MostTies} ties. Leave some out.");
         BodyTie[] ties = [.. placed.Ties.Select(t => new BodyTie(t.FromSegment, t.From, t.ToSegment, t.To))];
-        var solution = balance.Solve(state, placed.Pose, contacts, forces, ties, [], rule ?? EffortRule.Usual, warmStart);
+        var solution = balance.Solve(state, placed.Pose, contacts, forces, ties, Splits(placed), rule ?? EffortRule.Usual, warmStart);
         var (force, moment) = balance.Unbalanced;
         if (solution.Status != SolutionStatus.Optimal)
             return HeldPose.Refused("The balance could not be computed: the numbers of this pose are out of all proportion. Check its angles, heights and loads.");
@@ -58,6 +58,22 @@ public sealed class PoseLoader
         return new HeldPose(
             null, Supports(placed), [.. ties.Select((_, i) => balance.Tension(i))], Joints(placed.Pose), Efforts(), JointForces(),
             moment.Length / (person.Model.MassKg * BodyModel.Gravity), Extrapolated());
+    }
+
+    /// <summary>The shares of the weight that the author gave, contact by contact; a named group of points shares one.</summary>
+    private static WeightSplit[] Splits(PlacedBody placed)
+    {
+        var bearing = placed.Contacts.Where(c => c.Contact.BearsWeight).Select(c => c.Contact).ToArray();
+        var splits = new List<WeightSplit>();
+        for (var i = 0; i < bearing.Length; i++)
+        {
+            if (bearing[i].ShareOfWeight is not { } share || (i > 0 && bearing[i - 1] == bearing[i]))
+                continue;
+            var count = bearing.Skip(i).TakeWhile(c => c == bearing[i]).Count();
+            splits.Add(new WeightSplit(i, count, share));
+        }
+
+        return [.. splits.Take(BodyBalance.MostSplits)];
     }
 
     private ImmutableArray<SupportLoad> Supports(PlacedBody placed)

@@ -30,7 +30,7 @@ public static class FrameBetween
             Working = Mix(a.Working, b.Working, t),
             Other = Mix(a.Other, b.Other, t),
             Axial = Mix(a.Axial, b.Axial, t),
-            Contacts = Common(a.Contacts, b.Contacts),
+            Contacts = Common(a.Contacts, b.Contacts, t),
             Ties = Common(a.Ties, b.Ties, t),
         };
     }
@@ -64,10 +64,18 @@ public static class FrameBetween
         NeckTurnToWorking = Mix(a.NeckTurnToWorking, b.NeckTurnToWorking, t),
     };
 
-    private static ImmutableArray<SurfaceContact> Common(ImmutableArray<SurfaceContact> a, ImmutableArray<SurfaceContact> b)
+    /// <summary>Contacts that both poses have; a share of the weight that changes between them changes evenly, one left open in either is left open.</summary>
+    private static ImmutableArray<SurfaceContact> Common(ImmutableArray<SurfaceContact> a, ImmutableArray<SurfaceContact> b, double t)
     {
-        var common = a.Where(b.Contains).ToImmutableArray();
-        return common.IsEmpty ? a : common;
+        var common = ImmutableArray.CreateBuilder<SurfaceContact>();
+        foreach (var contact in a)
+        {
+            var there = b.FirstOrDefault(other => other with { ShareOfWeight = null } == contact with { ShareOfWeight = null });
+            if (there is not null)
+                common.Add(contact with { ShareOfWeight = contact.ShareOfWeight is { } from && there.ShareOfWeight is { } to ? Mix(from, to, t) : null });
+        }
+
+        return common.Count == 0 ? a : common.ToImmutable();
     }
 
     /// <summary>Ties that both poses have; a strap shortened between them is shortened evenly, one let out in either is let out.</summary>

@@ -120,6 +120,10 @@ public static class FrameCheck
             Add(ref faults, At("tiltDeg"), Outside(contact.Tilt / Degree, -45, 45, "degrees"), "Give degrees, toes down positive.");
         else if (contact.Tilt != 0 && contact.Surface != SurfaceKind.Board)
             Add(ref faults, At("tiltDeg"), $"A {Words.Of(contact.Surface)} has no tilt.", "Name the surface board, or leave the tilt out.");
+        if (contact.ShareOfWeight is { } share && !Inside(share, 0, 1))
+            Add(ref faults, At("shareOfWeightPercent"), Outside(100 * share, 0, 100, "percent"), "Give the part of the whole weight in percent.");
+        else if (contact.ShareOfWeight is not null && !contact.BearsWeight)
+            Add(ref faults, At("shareOfWeightPercent"), "A contact that bears no weight has no share of it.", "Leave the share out, or let the contact bear weight.");
         if (contact.Wall is not { } wall)
             return;
         if (contact.Surface != SurfaceKind.Wall)

@@ -61,6 +61,12 @@ public sealed record SurfaceContact(string Point, Limb? Limb, SurfaceKind Surfac
     /// </summary>
     public double Tilt { get; init; }
 
+    /// <summary>
+    /// Part of the whole weight that rests on this contact, 0 to 1; null to leave it to the balance. Counts only where statics leaves the
+    /// split open: against gravity nothing can be wished.
+    /// </summary>
+    public double? ShareOfWeight { get; init; }
+
     /// <summary>Where the wall stands; null to derive it from the side of the body that touches. For walls only.</summary>
     public WallPlace? Wall { get; init; }
 }

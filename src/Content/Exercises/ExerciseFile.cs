@@ -154,8 +154,10 @@ public sealed record PoseFile
 /// <param name="BearsWeight">Whether it may carry weight.</param>
 /// <param name="TiltDeg">Tilt of a board, -45 to 45, toes down +.</param>
 /// <param name="Wall">Where the wall stands; left out to derive it from what touches.</param>
+/// <param name="ShareOfWeightPercent">Part of the whole weight that rests on it, where statics leaves the split open; left out to leave it to least effort.</param>
 public sealed record ContactFile(
-    string Point, SurfaceKind Surface, Limb? Limb = null, double HeightM = 0, bool BearsWeight = true, double TiltDeg = 0, WallPlace? Wall = null);
+    string Point, SurfaceKind Surface, Limb? Limb = null, double HeightM = 0, bool BearsWeight = true, double TiltDeg = 0, WallPlace? Wall = null,
+    double? ShareOfWeightPercent = null);
 
 /// <summary>A strap or a hold in a file.</summary>
 /// <param name="Kind">Strap or hold.</param>

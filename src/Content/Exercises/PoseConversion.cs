@@ -29,6 +29,7 @@ internal static class PoseConversion
             {
                 Tilt = Radians(c.TiltDeg),
                 Wall = c.Wall,
+                ShareOfWeight = c.ShareOfWeightPercent / 100,
             }),
         ],
         Ties = [.. pose.Ties.Select(t => new Tie(t.Kind, t.From, t.FromLimb, t.To, t.ToLimb, t.LengthM))],

@@ -174,8 +174,33 @@ public class BodyBalanceTests
     {
         var held = Held.Frame(TestBody.Man, Balanced.Supine);
         held.Balance.Solve(held.State, held.Pose, held.Contacts, [], [], [new WeightSplit(0, 2, 0.25)], EffortRule.Usual);
-        Assert.Equal(0.25 * held.Weight, held.Balance.ContactForce(0).Y + held.Balance.ContactForce(1).Y, 0.5);
+        Assert.Equal(0.25 * held.Weight, held.Balance.ContactForce(0).Y + held.Balance.ContactForce(1).Y, 0.01 * held.Weight);
         Assert.True(held.Balance.Unbalanced.Force.Length < Tolerances.Balance);
+    }
+
+    [Fact]
+    public void A_share_written_at_a_contact_is_kept_along_a_movement_and_cannot_outdo_gravity()
+    {
+        PosedFrame With(double share) => Balanced.Supine with
+        {
+            Contacts = [.. Balanced.Supine.Contacts.Select(c => c.Point == "pelvisBack" ? c with { ShareOfWeight = share } : c)],
+        };
+        var person = TestBody.Content.PersonOf(new Physique(Sex.Male, 30, 1.741, 73.0));
+        var load = MomentArm.Body.Loading.Of(person, Frames.Of(With(0.1), With(0.2)), Side.Right, 0);
+        Assert.True(load.Computed, string.Join(' ', load.Problems));
+        foreach (var pelvis in load.Supports.Where(r => r.Point == "pelvisBack"))
+        {
+            Assert.Equal(7.3, pelvis.LeastKg, 0.8);
+            Assert.Equal(14.6, pelvis.MostKg, 0.8);
+        }
+
+        // Standing on both feet, nobody can put nine tenths on one of them without leaning: no more than the breadth of the soles allows.
+        var standing = Balanced.TwoLegs with
+        {
+            Contacts = [.. Balanced.TwoLegs.Contacts.Select(c => c.Limb == Limb.Working ? c with { ShareOfWeight = 0.9 } : c)],
+        };
+        var stands = MomentArm.Body.Loading.Of(person, Frames.Of(standing), Side.Right, 0);
+        Assert.All(stands.Supports, s => Assert.InRange(s.MostKg, 28, 45));
     }
 
     [Fact]
