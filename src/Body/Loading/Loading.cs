@@ -47,7 +47,7 @@ public static class Loading
         for (var step = 0; step < settled.Frames.Length; step++)
         {
             var placed = settled.Frames[step];
-            if (Settling.Missing(placed, DoubtfulGapM) is { } missing)
+            if ((Settling.Missing(placed, DoubtfulGapM) ?? Settling.Untied(placed, DoubtfulGapM)) is { } missing)
                 gathering.Note(missing + " The numbers are doubtful.");
             loader.State.Update(placed.Pose);
             var pulls = Pulls.On(person.Model, person.Points, movement, settled.Working, loader.State, setting);
