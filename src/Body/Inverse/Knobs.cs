@@ -121,7 +121,7 @@ public static class Knobs
     private static (SurfaceKind Kind, double HeightM)? Raised(Movement movement)
     {
         // A roller's height is its thickness, and a wall has none.
-        var kinds = Enum.GetValues<SurfaceKind>().Where(k => k is not (SurfaceKind.Floor or SurfaceKind.Wall or SurfaceKind.Roller));
+        var kinds = Enum.GetValues<SurfaceKind>().Where(k => k is not (SurfaceKind.Floor or SurfaceKind.Wall or SurfaceKind.Roller or SurfaceKind.Pillow));
         foreach (var kind in kinds.OrderBy(k => k == SurfaceKind.Step ? 0 : 1))
         {
             if (movement.Frames.SelectMany(f => f.Contacts).FirstOrDefault(c => c.Surface == kind) is { } contact)

@@ -21,6 +21,9 @@ public enum SurfaceKind
     /// <summary>The top of a bench, couch or table at a height.</summary>
     Bench,
 
+    /// <summary>Something soft under a part at rest, at a height: a pillow, a folded towel, the person's own arm on the floor.</summary>
+    Pillow,
+
     /// <summary>A tilted board: its height is that under the first contact point on it.</summary>
     Board,
 }

@@ -11,6 +11,7 @@ internal static class Words
         SurfaceKind.Wall => "wall",
         SurfaceKind.Roller => "roller",
         SurfaceKind.Bench => "bench",
+        SurfaceKind.Pillow => "pillow",
         SurfaceKind.Board => "board",
     };
 
