@@ -10,7 +10,8 @@ internal sealed class CheckRunner(ContentLibrary library, HoldPose hold)
     private readonly Quantities quantities = new(new CheckPeople(library, hold));
 
     internal CheckResult Run(CheckFile check) =>
-        check.Expected.Order is { } order ? Order(check, order)
+        check.Expected.Ranks is { } ranks ? Ranks(check, ranks)
+        : check.Expected.Order is { } order ? Order(check, order)
         : check.Expected.Table is { } table ? Table(check, table)
         : One(check);
 
@@ -55,6 +56,17 @@ internal sealed class CheckRunner(ContentLibrary library, HoldPose hold)
         return new CheckResult(
             check, fault is null, null, null, null, null, varied.Length, varied.Count(v => OutOfOrder(order, v!) is null),
             [.. values.Select(v => (v.Key, v.Value))], fault);
+    }
+
+    private CheckResult Ranks(CheckFile check, IReadOnlyDictionary<string, double> published)
+    {
+        var names = published.Keys.ToArray();
+        var (values, why) = Values(check, [names], Variation.None);
+        if (values is null)
+            return Nothing(check, null, why);
+        var correlation = Spearman.Of([.. names.Select(n => published[n])], [.. names.Select(n => values[n])]);
+        return new CheckResult(
+            check, correlation > 0, correlation, null, null, null, 0, 0, [.. names.Select(n => ($"{n} {published[n]:0}:", values[n]))], null);
     }
 
     private (Dictionary<string, double>? Values, Calculated Why) Values(CheckFile check, IReadOnlyList<IReadOnlyList<string>> order, Variation variation)

@@ -60,18 +60,20 @@ internal static class CheckTable
         var expected = r.Check.Expected;
         var fine = expected.Absolute < 0.2;
         var wanted = expected.Order is not null ? "an order"
+            : expected.Ranks is { } ranks ? $"{ranks.Count} ranks"
             : expected.Table is { } table ? string.Create(CultureInfo.InvariantCulture, $"{table.Count} in {unit}")
             : expected.Number is { } number ? $"{Number(number, fine)} {unit}"
             : $"{Number(expected.Low!.Value)} to {Number(expected.High!.Value)}";
         var tolerance = expected.Absolute is { } absolute ? $"+-{Number(absolute)}"
             : expected.Relative is { } relative ? $"+-{Number(100 * relative)} %"
-            : expected.Order is not null ? "" : "band";
+            : expected.Order is not null || expected.Ranks is not null ? "" : "band";
         var got = r.Agrees is null ? "-"
             : expected.Order is not null ? r.Agrees == true ? "holds" : "broken"
+            : expected.Ranks is not null ? $"rho {Number(r.Got!.Value, true)}"
             : r.Expected is { } one && expected.Table is not null ? $"off {Number(Math.Abs(r.Got!.Value - one))}"
             : $"{Number(r.Got!.Value, fine)} {unit}";
         text.AppendLine(Row("  " + r.Check.Id, r.Check.Source, wanted, tolerance, got, Words(r)).TrimEnd());
-        if (expected.Order is not null && !r.Values.IsEmpty)
+        if ((expected.Order is not null || expected.Ranks is not null) && !r.Values.IsEmpty)
             Indent(text, string.Join(", ", r.Values.Select(v => $"{v.Name} {Number(v.Value)}")) + (unit.Length > 0 ? " " + unit : ""));
         if (r.Varied > 0)
         {

@@ -58,20 +58,20 @@ internal sealed class CheckRules(ChecksFile raw, BodyContent body, ISet<string> 
     private void CheckExpected(CheckFile check, string path)
     {
         var expected = check.Expected;
-        var kinds = new[] { expected.Number is not null, expected.Low is not null || expected.High is not null, expected.Table is not null, expected.Order is not null };
+        var kinds = new[] { expected.Number is not null, expected.Low is not null || expected.High is not null, expected.Table is not null, expected.Order is not null || expected.Ranks is not null };
         if (kinds.Count(k => k) != 1)
-            Fault($"{path}.expected", "Exactly one of number, band, table and order is needed.", "Give one.");
+            Fault($"{path}.expected", "Exactly one of number, band, table, order and ranks is needed.", "Give one.");
         if (kinds[1] && !(expected.Low < expected.High))
             Fault($"{path}.expected", "A band needs low below high.", "Give both.");
         var tolerance = (expected.Absolute is > 0 ? 1 : 0) + (expected.Relative is > 0 and < 1 ? 1 : 0);
         if (tolerance != (kinds[0] || kinds[2] ? 1 : 0))
-            Fault($"{path}.expected", "A number and a table need one tolerance, absolute or relative; a band and an order none.", "Correct it.");
+            Fault($"{path}.expected", "A number and a table need one tolerance, absolute or relative; a band, an order and ranks none.", "Correct it.");
         if (kinds[3] != check.Values is not null || kinds[3] == check.Quantity is not null)
-            Fault(path, "An order needs values, everything else a quantity.", "Give the one that belongs.");
-        var named = (expected.Order ?? []).SelectMany(n => n).ToArray();
-        if (expected.Order is { Count: < 2 } || named.Distinct().Count() != named.Length
+            Fault(path, "An order and ranks need values, everything else a quantity.", "Give the one that belongs.");
+        var named = expected.Ranks?.Keys.ToArray() ?? (expected.Order ?? []).SelectMany(n => n).ToArray();
+        if (expected.Order is { Count: < 2 } || expected.Ranks is { Count: < 3 } || named.Distinct().Count() != named.Length
             || check.Values is { } values && !named.Order().SequenceEqual(values.Keys.Order()))
-            Fault($"{path}.expected.order", "The order must name every value once, in two lists or more.", "Name them.");
+            Fault($"{path}.expected.order", "The order must name every value once, in two lists or more; ranks every value, three or more.", "Name them.");
         if (expected.Table is { Count: 0 })
             Fault($"{path}.expected.table", "The table is empty.", "Give its rows.");
     }

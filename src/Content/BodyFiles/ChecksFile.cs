@@ -81,6 +81,9 @@ public enum CheckGroup
 
     /// <summary>Orders of exercises by a quantity.</summary>
     Orders,
+
+    /// <summary>Effort of muscle groups beside measured muscle activity: rank correlations.</summary>
+    Activation,
 }
 
 /// <summary>How the expected value is known.</summary>
@@ -173,7 +176,7 @@ public sealed record CheckFile
     public string? Remark { get; init; }
 }
 
-/// <summary>An expected value: exactly one of number, band, table or order.</summary>
+/// <summary>An expected value: exactly one of number, band, table, order or ranks.</summary>
 public sealed record ExpectedFile
 {
     /// <summary>A number, with a tolerance.</summary>
@@ -190,6 +193,9 @@ public sealed record ExpectedFile
 
     /// <summary>Names from largest to smallest; those of one list need no order among themselves.</summary>
     public IReadOnlyList<IReadOnlyList<string>>? Order { get; init; }
+
+    /// <summary>Published figures by name, whose rank order is compared; agrees when the rank correlation is above 0.</summary>
+    public IReadOnlyDictionary<string, double>? Ranks { get; init; }
 
     /// <summary>Largest difference allowed, in the unit of the check.</summary>
     public double? Absolute { get; init; }
