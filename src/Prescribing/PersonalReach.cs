@@ -30,6 +30,11 @@ public sealed class PersonalReach(SurfacePoints points, JointRanges ranges, Func
         return Reaching.Of(points, exercise.Movement, working, Limits);
     }
 
+    /// <summary>The reach of poses that are settled already.</summary>
+    /// <param name="settled">The poses, of this person's body.</param>
+    /// <returns>The reach of both sides.</returns>
+    public MovementReach Of(SettledMovement settled) => Reaching.Of(settled, Limits);
+
     /// <summary>Ranks exercises by how far they lengthen a group of the working side.</summary>
     /// <param name="exercises">The exercises.</param>
     /// <param name="group">The group.</param>
@@ -63,7 +68,18 @@ public sealed class PersonalReach(SurfacePoints points, JointRanges ranges, Func
     public ImmutableArray<LengtheningStep> Farther(Exercise exercise, Side working, MuscleGroup group, Side side, double fraction)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        var pose = Settling.Settle(Limits.Set.Model, points, FrameBetween.At(exercise.Movement, fraction), working).Pose;
+        return Farther(Settling.Settle(Limits.Set.Model, points, FrameBetween.At(exercise.Movement, fraction), working), group, side);
+    }
+
+    /// <summary>The motions that would lengthen a group most from a settled pose.</summary>
+    /// <param name="placed">The pose, of this person's body.</param>
+    /// <param name="group">The group.</param>
+    /// <param name="side">The side of the group.</param>
+    /// <returns>Motions with room left, largest gain first.</returns>
+    public ImmutableArray<LengtheningStep> Farther(PlacedBody placed, MuscleGroup group, Side side)
+    {
+        ArgumentNullException.ThrowIfNull(placed);
+        var pose = placed.Pose;
         var state = new BodyState(Limits.Set.Model);
         state.Update(pose);
         var muscles = new MuscleState(Limits.Set);

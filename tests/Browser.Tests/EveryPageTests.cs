@@ -9,7 +9,7 @@ public class EveryPageTests(Chromium chromium) : IClassFixture<Chromium>
     private static readonly string[] Paths =
     [
         "/", "/patients", "/patients?q=ro", "/patients/new", "{p}", "{p}/edit", "{p}/exam", "{p}/findings", "{p}/note", "{p}/program", "{p}/teach",
-        "{p}/handout", "{p}/progress", "{p}/audit", "/audit", "/exercises", "/exercises/clam", "/exercises/sheet", "/about", "/not-there",
+        "{p}/handout", "{p}/progress", "{p}/audit", "/audit", "/exercises", "/exercises/clam", "/exercises/single-leg-bridge?patient={id}", "/exercises/sheet", "/about", "/not-there",
     ];
 
     /// <summary>Pages that look otherwise for other patients: open danger signs, no program, a program waiting, red days.</summary>
@@ -31,7 +31,7 @@ public class EveryPageTests(Chromium chromium) : IClassFixture<Chromium>
         {
             foreach (var path in patient.First ? Paths : PathsThatDiffer)
             {
-                await page.GotoAsync(path.Replace("{p}", patient.Path, StringComparison.Ordinal));
+                await page.GotoAsync(path.Replace("{p}", patient.Path, StringComparison.Ordinal).Replace("{id}", patient.Path[^36..], StringComparison.Ordinal));
                 await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
                 Assert.Equal(1, await page.Locator("h1").CountAsync());
                 broken.AddRange(await watched.AccessibilityAsync());

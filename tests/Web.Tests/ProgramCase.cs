@@ -70,6 +70,25 @@ internal sealed class ProgramCase
         return Acting.As(clinician);
     }
 
+    /// <summary>Someone of another clinic on the same server.</summary>
+    public static async Task<Acting> OtherClinicAsync(ClinicApp app)
+    {
+        var who = new Acting(Guid.CreateVersion7(), Guid.CreateVersion7(), "Someone Else");
+        await using var scope = app.Services.CreateAsyncScope();
+        var db = await scope.ServiceProvider.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        await using var open = db.ActAs(who, TimeProvider.System);
+        await using var transaction = await open.Database.BeginTransactionAsync();
+        open.Clinics.Add(new Records.Clinic { Id = who.ClinicId, Name = "Other clinic (invented)", TimeZone = "America/Chicago" });
+        open.Users.Add(new Clinician
+        {
+            Id = who.ClinicianId!.Value, ClinicId = who.ClinicId, DisplayName = who.Name, UserName = "else@clinic.example",
+            NormalizedUserName = "ELSE@CLINIC.EXAMPLE",
+        });
+        await open.SaveChangesAsync();
+        await transaction.CommitAsync();
+        return who;
+    }
+
     /// <summary>Side-lying clam on the left, a strap stretch on both sides in turn, sit to stand.</summary>
     public HomeProgram Program(int days = 4) => new()
     {

@@ -107,8 +107,9 @@ public static class ChartWriter
     private static void Marker(StringBuilder text, MovementChart chart, ChartMarker marker, ValueScale scale)
     {
         var y = Y(scale, marker.Value);
-        text.Append(CultureInfo.InvariantCulture, $"<path class=\"chart-marker\" fill=\"none\" stroke-width=\"1.6\" d=\"M{Left:0.#} {y:0.#}H{Right:0.#}\"/>");
-        text.Append("<g class=\"chart-marker-text\" font-size=\"12\">");
+        var soft = marker.Soft ? " chart-soft" : "";
+        text.Append(CultureInfo.InvariantCulture, $"<path class=\"chart-marker{soft}\" fill=\"none\" stroke-width=\"1.6\"{(marker.Soft ? " stroke-dasharray=\"6 4\"" : "")} d=\"M{Left:0.#} {y:0.#}H{Right:0.#}\"/>");
+        text.Append(CultureInfo.InvariantCulture, $"<g class=\"chart-marker-text{soft}\" font-size=\"12\">");
 
         // Above its line, or below it where the title stands; at the end where the curves keep farther away.
         var atStart = Nearest(chart, marker, fraction => fraction <= 0.4) > Nearest(chart, marker, fraction => fraction >= 0.6);

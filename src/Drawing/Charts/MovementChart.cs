@@ -46,7 +46,8 @@ public sealed record ChartSeries(string Name, ImmutableArray<double> Values, Imm
 /// <summary>A horizontal line.</summary>
 /// <param name="Value">Its height in the unit of the chart.</param>
 /// <param name="Label">A few words, such as "measured limit".</param>
-public sealed record ChartMarker(double Value, string Label);
+/// <param name="Soft">Whether it is the edge of something wanted, broken and lighter, and not a limit.</param>
+public sealed record ChartMarker(double Value, string Label, bool Soft = false);
 
 /// <summary>A chart as SVG without the outer element, and the same in words.</summary>
 /// <param name="Width">Width in picture units.</param>

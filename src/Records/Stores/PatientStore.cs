@@ -23,6 +23,14 @@ public sealed class PatientStore(RecordsWork work)
             },
             cancellationToken);
 
+    /// <summary>Patients with an open episode of care, in order of name.</summary>
+    public Task<IReadOnlyList<Patient>> InCareAsync(Acting who, CancellationToken cancellationToken = default) =>
+        work.ReadAsync<IReadOnlyList<Patient>>(
+            who,
+            async db => await db.Patients.Where(p => db.Episodes.Any(e => e.PatientId == p.Id && e.ClosedOn == null))
+                .OrderBy(p => p.SearchText).ThenBy(p => p.Id).ToListAsync(cancellationToken),
+            cancellationToken);
+
     /// <summary>The acting person's clinic.</summary>
     public Task<Clinic> ClinicAsync(Acting who, CancellationToken cancellationToken = default) =>
         work.ReadAsync(who, db => db.Clinics.AsNoTracking().FirstAsync(cancellationToken), cancellationToken);

@@ -48,6 +48,16 @@ public class ChartWriterTests
     }
 
     [Fact]
+    public void The_edge_of_something_wanted_is_a_broken_line_and_a_limit_is_not()
+    {
+        var chart = ChartWriter.Write(Two() with { Markers = [new ChartMarker(100, "limit"), new ChartMarker(40, "window from 40 %", Soft: true)] });
+        var markers = Parsed(chart).Descendants("path").Where(p => p.Attribute("class")!.Value.StartsWith("chart-marker", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(["chart-marker", "chart-marker chart-soft"], markers.Select(m => m.Attribute("class")!.Value));
+        Assert.Equal([true, false], markers.Select(m => m.Attribute("stroke-dasharray") is null));
+        Assert.Contains("Line at 40 %: window from 40 %.", chart.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Series_differ_by_pattern_too_and_each_has_its_row_in_the_legend()
     {
         var many = Two() with { Series = [.. Enumerable.Range(1, MovementChart.MostSeries).Select(i => new ChartSeries($"series {i}", [i, i, i]))] };

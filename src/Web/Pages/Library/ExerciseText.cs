@@ -58,17 +58,18 @@ public static class ExerciseText
             .All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
     }
 
-    /// <summary>A sentence of the computing rooms with joint actions in trade words.</summary>
+    /// <summary>A sentence of the computing rooms with joint actions and places of the body in trade words.</summary>
     public static string Plain(string sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
         foreach (var action in Enum.GetValues<JointAction>())
             sentence = sentence.Replace(action.ToString(), Words(action), StringComparison.Ordinal);
-        return Capital(sentence);
+        return Capital(BodyWords.Plain(sentence));
     }
 
-    /// <summary>What a capacity rests on, and whether that is weak.</summary>
-    public static string Of(Capacity capacity) => Of(capacity.Basis) + (capacity.WeakSource ? "; a weak source" : "");
+    /// <summary>What a capacity rests on, whether that is weak, and whether the joint goes beyond the published angles.</summary>
+    public static string Of(Capacity capacity) => Of(capacity.Basis) + (capacity.WeakSource ? "; a weak source" : "")
+        + (capacity.BeyondCurve ? "; joint angle beyond the published curve, its end value taken" : "");
 
     /// <summary>What a capacity rests on.</summary>
     public static string Of(CapacityBasis basis) => basis switch
