@@ -164,6 +164,21 @@ public sealed partial class ExercisePageTests
         Assert.Contains(LoadLine.Drawn(LoadLine.Of(strained, load, Side.Right), 4), l => l is { IsAim: true, Share.Action: JointAction.AnklePlantarflexion });
     }
 
+    [Fact]
+    public async Task Muscle_groups_that_lengthen_alike_on_both_sides_stand_in_one_line()
+    {
+        await using var app = new ClinicApp();
+        var content = app.Services.GetRequiredService<Content.ContentLibrary>();
+        var reach = new ReferenceLoads(content).Reach;
+        var both = reach.Of(content.Exercise("sit-to-stand")!, Side.Right).Lengthened.ToArray();
+        var lines = ReachLine.Of(both);
+        Assert.All(lines, l => Assert.True(l.BothSides, l.Name));
+        Assert.Equal(both.Length, 2 * lines.Length);
+        Assert.Contains(lines, l => l.Name == "Hamstrings, both sides");
+        var one = reach.Of(content.Exercise("hamstring-strap-stretch")!, Side.Right).Lengthened;
+        Assert.Contains(ReachLine.Of(one), l => l.Name == "Hamstrings, right");
+    }
+
     private static async Task<string> PageAsync(HttpClient browser, string path) =>
         WebUtility.HtmlDecode(await browser.GetStringAsync("/exercises/" + path));
 

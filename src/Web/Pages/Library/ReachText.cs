@@ -35,11 +35,12 @@ public static class ReachText
     }
 
     /// <summary>The groups to draw: those the exercise is meant to lengthen on the working side, then the most lengthened.</summary>
-    public static ImmutableArray<GroupReach> Drawn(Exercise exercise, MovementReach reach, Side working)
+    public static ImmutableArray<ReachLine> Drawn(Exercise exercise, MovementReach reach, Side working)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(reach);
-        return [.. exercise.Groups.Select(g => reach.Of(g, working)).Concat(reach.Lengthened).DistinctBy(g => (g.Group, g.Side)).Take(MostCurves)];
+        var groups = exercise.Groups.Select(g => reach.Of(g, working)).Concat(reach.Lengthened).DistinctBy(g => (g.Group, g.Side));
+        return [.. ReachLine.Of(groups).Take(MostCurves)];
     }
 
     /// <summary>The curves; null for a hold, which has none, and when nothing is lengthened.</summary>
@@ -70,9 +71,9 @@ public static class ReachText
         return $"What would lengthen the {Say.Side(group.Side)} {ExerciseText.Words(group.Group)} more: {string.Join(", ", listed)}.";
     }
 
-    private static ChartSeries Series(GroupReach group, bool band) => new(
-        Name(group),
-        [.. group.Curve.Select(r => 100 * r.Middle)],
-        band ? [.. group.Curve.Select(r => 100 * r.Low)] : [],
-        band ? [.. group.Curve.Select(r => 100 * r.High)] : []);
+    private static ChartSeries Series(ReachLine line, bool band) => new(
+        line.Name,
+        [.. line.Group.Curve.Select(r => 100 * r.Middle)],
+        band ? [.. line.Group.Curve.Select(r => 100 * r.Low)] : [],
+        band ? [.. line.Group.Curve.Select(r => 100 * r.High)] : []);
 }
