@@ -15,7 +15,7 @@ public class PublishedTorquesTests
         }
     }
 
-    /// <summary>Source: Danneskiold-Samsøe et al. 2009, 20-29 years (transcription): the sample gets its own torques back.</summary>
+    /// <summary>Source: Danneskiold-Samsøe et al. 2009, 20-29 years (public copy): the sample gets its own torques back.</summary>
     [Theory]
     [InlineData(JointAction.ShoulderFlexion, 63.0, 30.0)]
     [InlineData(JointAction.ShoulderAdduction, 89.6, 42.0)]
