@@ -100,6 +100,11 @@ public sealed partial class BodyBalance
     /// <returns>Activation times its scaled strength.</returns>
     public double MuscleForce(int muscle) => LineOf(muscle) is >= 0 and var line ? solver.X[line] * forceN[line] : 0;
 
+    /// <summary>Force of a muscle when fully active, scaled to what this person's joints hold at the angles last solved, newtons.</summary>
+    /// <param name="muscle">Index into <see cref="Muscles"/>.</param>
+    /// <returns>The strength; 0 for lines that share no effort.</returns>
+    public double Strength(int muscle) => LineOf(muscle) is >= 0 and var line ? forceN[line] : 0;
+
     /// <summary>Effort of a group: the mean of its lines' activations weighted by their strength, 0 to 1. An estimate, second to the joint's load share.</summary>
     /// <param name="function">The group.</param>
     /// <param name="side">The side.</param>

@@ -28,11 +28,15 @@ internal static class BalancedHold
             return none;
         if (!free && (Settling.Missing(placed, Loading.DoubtfulGapM) ?? Settling.Untied(placed, Loading.DoubtfulGapM)) is { } apart)
             return none with { Refusal = apart };
-        var movement = new Movement { Frames = [input.Frame], Props = [], Loads = input.Loads, View = ViewKind.Side };
+        var movement = new Movement { Frames = [input.Frame], Props = [], Loads = input.Loads, Pulls = input.Pulls, View = ViewKind.Side };
         var setting = PullSetting.From(person.Points, movement, working, state, 0);
-        var forces = Pulls.On(model, person.Points, movement, working, state, setting).All.ToList();
+        var pulling = Pulls.On(model, person.Points, movement, working, state, setting);
+        if (pulling.Refusal is { } cannot)
+            return none with { Refusal = cannot };
+        var forces = pulling.All.ToList();
         forces.AddRange(free ? FromTheRoom(state, forces) : Shifted(state, centerShiftM));
-        var held = new PoseLoader(person).Hold(placed, [.. forces]);
+        var loader = new PoseLoader(person);
+        var held = loader.Hold(placed, [.. forces]);
         return held.Refusal is { } refusal
             ? none with { Refusal = refusal }
             : none with
@@ -44,6 +48,8 @@ internal static class BalancedHold
                     .ToDictionary(f => f.Key, f => f.BodyWeights),
                 Efforts = Enum.GetValues<MuscleFunction>().SelectMany(f => Enum.GetValues<Side>().Select(s => (f, s)))
                     .ToDictionary(k => k, k => held.Efforts.FirstOrDefault(e => e.Function == k.f && e.Side == k.s).Effort),
+                Lines = person.Muscles.Muscles.Select((m, i) => (Key: (m.Id, m.Side), Value: (loader.Balance.Activation(i), loader.Balance.Strength(i))))
+                    .ToDictionary(l => l.Key, l => l.Value),
             };
     }
 

@@ -58,15 +58,21 @@ internal sealed class CheckRunner(ContentLibrary library, HoldPose hold)
             [.. values.Select(v => (v.Key, v.Value))], fault);
     }
 
-    private CheckResult Ranks(CheckFile check, IReadOnlyDictionary<string, double> published)
+    /// <summary>Rank correlation of the expected and the calculated numbers of other checks.</summary>
+    private CheckResult Ranks(CheckFile check, IReadOnlyList<string> ids)
     {
-        var names = published.Keys.ToArray();
-        var (values, why) = Values(check, [names], Variation.None);
-        if (values is null)
-            return Nothing(check, null, why);
-        var correlation = Spearman.Of([.. names.Select(n => published[n])], [.. names.Select(n => values[n])]);
-        return new CheckResult(
-            check, correlation > 0, correlation, null, null, null, 0, 0, [.. names.Select(n => ($"{n} {published[n]:0}:", values[n]))], null);
+        var rows = ids.Select(id => library.BodyChecks.Checks.First(c => c.Id == id)).ToArray();
+        var values = new double[rows.Length];
+        for (var i = 0; i < rows.Length; i++)
+        {
+            var got = quantities.Of(rows[i].Quantity!, new Place(rows[i], Variation.None));
+            if (got.Value is not { } value)
+                return Nothing(check, null, got with { Why = $"{rows[i].Id}: {got.Why}" });
+            values[i] = value;
+        }
+
+        var correlation = Spearman.Of([.. rows.Select(r => r.Expected.Number!.Value)], values);
+        return new CheckResult(check, correlation > 0, correlation, null, null, null, 0, 0, [.. ids.Zip(values)], null);
     }
 
     private (Dictionary<string, double>? Values, Calculated Why) Values(CheckFile check, IReadOnlyList<IReadOnlyList<string>> order, Variation variation)

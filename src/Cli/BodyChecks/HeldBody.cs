@@ -14,6 +14,7 @@ namespace MomentArm.Cli;
 /// <param name="Problems">What makes the numbers doubtful, in sentences.</param>
 /// <param name="JointForces">Force between the bones of each joint, body weights; null when it is not calculated.</param>
 /// <param name="Efforts">Effort of each muscle group, 0 to 1; null when it is not calculated.</param>
+/// <param name="Lines">Activation, 0 to 1, and strength, newtons, of each muscle line; null when they are not calculated.</param>
 internal sealed record HeldBody(
     BodyModel Model,
     PlacedBody Placed,
@@ -23,7 +24,8 @@ internal sealed record HeldBody(
     string? Refusal,
     ImmutableArray<string> Problems,
     IReadOnlyDictionary<(LoadedJoint Joint, Side Side), double>? JointForces = null,
-    IReadOnlyDictionary<(MuscleFunction Function, Side Side), double>? Efforts = null);
+    IReadOnlyDictionary<(MuscleFunction Function, Side Side), double>? Efforts = null,
+    IReadOnlyDictionary<(string Muscle, Side Side), (double Activation, double StrengthN)>? Lines = null);
 
 /// <summary>
 /// The one way by which checks and the pose command hold a pose: whoever calculates forces in another way gives another function here.

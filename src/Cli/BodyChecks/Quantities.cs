@@ -93,7 +93,9 @@ internal sealed class Quantities(CheckPeople people)
                     ? 100 * forces[(q.Joint!.Value, side)]
                     : Calculated.NotYet("Joint forces are not calculated yet.");
             case QuantityKind.Effort:
-                return held.Efforts is { } efforts ? 100 * efforts[(q.Function!.Value, side)] : Calculated.NotYet("Muscle effort is not calculated yet.");
+                return Effort(held, q, side);
+            case QuantityKind.ActionShare:
+                return Share(held, q, person, side);
             case QuantityKind.PathLength or QuantityKind.PathChange:
                 return 1000 * Length(q.Kind, at.Muscle(q), side, person, held);
             case QuantityKind.MomentArm:
@@ -103,6 +105,24 @@ internal sealed class Quantities(CheckPeople people)
             default:
                 return PostureOf(q, side, held);
         }
+    }
+
+    private static Calculated Effort(HeldBody held, QuantityFile q, Side side)
+    {
+        if (held is not { Efforts: { } efforts, Lines: { } lines })
+            return Calculated.NotYet("Muscle effort is not calculated yet.");
+        if (q.Function is { } function)
+            return 100 * efforts[(function, side)];
+        var named = q.Muscles!.Select(id => lines[(id, side)]).ToArray();
+        return 100 * named.Sum(l => l.Activation * l.StrengthN) / named.Sum(l => l.StrengthN);
+    }
+
+    private Calculated Share(HeldBody held, QuantityFile q, string person, Side side)
+    {
+        var angle = Posture.ClinicalAngle(held, q.Action!.Value.Coordinate(side).Motion, side);
+        return people.Capacity(person, q.Action.Value, angle) is { } torque
+            ? 100 * Math.Max(0, Moment(held, q)) / torque
+            : Calculated.No("Nothing is published for it.");
     }
 
     private static Calculated PostureOf(QuantityFile q, Side side, HeldBody held) => q.Kind switch
@@ -152,7 +172,7 @@ internal sealed class Quantities(CheckPeople people)
             return people.Checks.Poses[q.Pose ?? at.Pose!];
         var poses = along.Select(name => people.Checks.Poses[name]).ToArray();
         var movement = new Movement { Frames = [.. poses.Select(p => p.Frame)], Props = [], Loads = poses[0].Loads, View = ViewKind.Side };
-        return new PoseInput(FrameBetween.At(movement, at.Fraction), poses[0].Loads);
+        return new PoseInput(FrameBetween.At(movement, at.Fraction), poses[0].Loads) { Pulls = poses[0].Pulls };
     }
 
     /// <summary>Where the first two operands are equal, told by the third: the first change of sign along the poses, halved until it stands.</summary>

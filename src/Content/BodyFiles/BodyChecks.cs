@@ -36,7 +36,10 @@ public sealed record BodyChecks(
                     p => p.Value.Published ? null : new Physique(p.Value.Sex, p.Value.AgeYears, p.Value.StatureM, p.Value.MassKg)),
                 raw.Poses.ToImmutableDictionary(
                     p => p.Pose.Name,
-                    p => new PoseInput(PoseConversion.ToFrame(p.Pose), PoseConversion.ToLoads(p.AddedLoads))),
+                    p => new PoseInput(PoseConversion.ToFrame(p.Pose), PoseConversion.ToLoads(p.AddedLoads))
+                    {
+                        Pulls = new PullReader(body.Points, sources, Name, own).Read(p.Pulls),
+                    }),
                 [.. raw.Checks]);
     }
 }

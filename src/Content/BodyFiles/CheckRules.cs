@@ -21,6 +21,10 @@ internal sealed class CheckRules(ChecksFile raw, BodyContent body, ISet<string> 
         {
             rules.CheckPose(raw.Poses[i].Pose, $"poses[{i}].pose", free: true);
             rules.CheckLoads(raw.Poses[i].AddedLoads, $"poses[{i}].");
+            var own = new FaultList();
+            new PullReader(body.Points, sources, file, own).Read(raw.Poses[i].Pulls);
+            foreach (var fault in own.Faults)
+                Fault($"poses[{i}].{fault.Path}", fault.What, fault.Mend);
         }
 
         foreach (var twice in raw.Poses.GroupBy(p => p.Pose.Name).Where(g => g.Count() > 1))
@@ -66,14 +70,25 @@ internal sealed class CheckRules(ChecksFile raw, BodyContent body, ISet<string> 
         var tolerance = (expected.Absolute is > 0 ? 1 : 0) + (expected.Relative is > 0 and < 1 ? 1 : 0);
         if (tolerance != (kinds[0] || kinds[2] ? 1 : 0))
             Fault($"{path}.expected", "A number and a table need one tolerance, absolute or relative; a band, an order and ranks none.", "Correct it.");
-        if (kinds[3] != check.Values is not null || kinds[3] == check.Quantity is not null)
-            Fault(path, "An order and ranks need values, everything else a quantity.", "Give the one that belongs.");
-        var named = expected.Ranks?.Keys.ToArray() ?? (expected.Order ?? []).SelectMany(n => n).ToArray();
-        if (expected.Order is { Count: < 2 } || expected.Ranks is { Count: < 3 } || named.Distinct().Count() != named.Length
+        if (expected.Order is not null != check.Values is not null || kinds[3] == check.Quantity is not null)
+            Fault(path, "An order needs values, ranks nothing, everything else a quantity.", "Give the one that belongs.");
+        CheckRanks(check, path);
+        var named = (expected.Order ?? []).SelectMany(n => n).ToArray();
+        if (expected.Order is { Count: < 2 } || named.Distinct().Count() != named.Length
             || check.Values is { } values && !named.Order().SequenceEqual(values.Keys.Order()))
-            Fault($"{path}.expected.order", "The order must name every value once, in two lists or more; ranks every value, three or more.", "Name them.");
+            Fault($"{path}.expected.order", "The order must name every value once, in two lists or more.", "Name them.");
         if (expected.Table is { Count: 0 })
             Fault($"{path}.expected.table", "The table is empty.", "Give its rows.");
+    }
+
+    private void CheckRanks(CheckFile check, string path)
+    {
+        if (check.Expected.Ranks is not { } ranks)
+            return;
+        if (ranks.Count < 3 || ranks.Distinct().Count() != ranks.Count)
+            Fault($"{path}.expected.ranks", "Ranks need three checks or more, each once.", "Name them.");
+        foreach (var id in ranks.Where(id => !raw.Checks.Any(c => c.Id == id && c.Expected.Number is not null && c.Unit == check.Unit)))
+            Fault($"{path}.expected.ranks", $"There is no check \"{id}\" with a number in the same unit.", "Name one of checks.");
     }
 
     private void CheckQuantity(QuantityFile q, CheckFile check, string path, bool open, bool inside = false)

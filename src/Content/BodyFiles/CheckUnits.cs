@@ -16,7 +16,7 @@ public static class CheckUnits
             QuantityKind.Moment or QuantityKind.Capacity or QuantityKind.FreeBody => CheckUnit.NmPerKg,
             QuantityKind.TendonForce => CheckUnit.BodyWeights,
             QuantityKind.SupportShare or QuantityKind.JointForce => CheckUnit.PercentBodyWeight,
-            QuantityKind.Effort => CheckUnit.PercentEffort,
+            QuantityKind.Effort or QuantityKind.ActionShare => CheckUnit.PercentEffort,
             QuantityKind.Lean or QuantityKind.Angle => CheckUnit.Degrees,
             QuantityKind.Lever => CheckUnit.N,
             QuantityKind.Ratio => CheckUnit.Ratio,

@@ -51,6 +51,9 @@ public sealed record CheckPoseFile
     /// <summary>Added loads.</summary>
     public IReadOnlyList<AddedLoadFile> AddedLoads { get; init; } = [];
 
+    /// <summary>Bands, ropes and forces from outside; told from this pose itself.</summary>
+    public IReadOnlyList<PullFile> Pulls { get; init; } = [];
+
     /// <summary>Where its angles come from, or what was chosen.</summary>
     public required string Basis { get; init; }
 }
@@ -194,8 +197,8 @@ public sealed record ExpectedFile
     /// <summary>Names from largest to smallest; those of one list need no order among themselves.</summary>
     public IReadOnlyList<IReadOnlyList<string>>? Order { get; init; }
 
-    /// <summary>Published figures by name, whose rank order is compared; agrees when the rank correlation is above 0.</summary>
-    public IReadOnlyDictionary<string, double>? Ranks { get; init; }
+    /// <summary>Ids of checks with a number, whose calculated and expected rank orders are compared; agrees when the rank correlation is above 0.</summary>
+    public IReadOnlyList<string>? Ranks { get; init; }
 
     /// <summary>Largest difference allowed, in the unit of the check.</summary>
     public double? Absolute { get; init; }

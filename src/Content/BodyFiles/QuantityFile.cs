@@ -38,8 +38,11 @@ public enum QuantityKind
     /// <summary>Force between the bones of a joint, percent of body weight.</summary>
     JointForce,
 
-    /// <summary>Effort of a muscle group, percent of what it can give.</summary>
+    /// <summary>Effort of a muscle group or of named lines: their mean activation weighted by strength, percent.</summary>
     Effort,
+
+    /// <summary>Moment of an action over the published torque at that angle, percent; 0 when the opposite action is asked.</summary>
+    ActionShare,
 
     /// <summary>Torque that people of this sex, age and size hold, Nm/kg.</summary>
     Capacity,

@@ -26,6 +26,9 @@ public sealed record PoseInputFile
 /// <param name="Loads">The added loads.</param>
 public sealed record PoseInput(PosedFrame Frame, ImmutableArray<AddedLoad> Loads)
 {
+    /// <summary>Bands, ropes and helping hands that pull.</summary>
+    public ImmutableArray<Pull> Pulls { get; init; } = [];
+
     /// <summary>Reads a pose file.</summary>
     /// <param name="path">Where it is.</param>
     /// <param name="points">The named points of the body.</param>
