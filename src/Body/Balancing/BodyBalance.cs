@@ -168,8 +168,17 @@ public sealed partial class BodyBalance
             }
 
             var next = solver.Solve(program, true);
-            solution = next with { Steps = solution.Steps + next.Steps };
+            solution = next with { Steps = solution.Steps + next.Steps, Objective = next.Objective - PriceOfSoftness() };
         }
+    }
+
+    /// <summary>What the softness of the whole body's balance adds to the cost: a body held exactly does not pay it.</summary>
+    private double PriceOfSoftness()
+    {
+        var price = 0.0;
+        for (var i = layout.JointRows; i < layout.Rows; i++)
+            price += solver.Miss(i) * solver.Miss(i) / (2 * program.Softness[i]);
+        return price;
     }
 
     private double Lacking(int i) => solver.Miss(layout.JointRows + i) - addedBack[i];

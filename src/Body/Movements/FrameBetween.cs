@@ -64,7 +64,9 @@ public static class FrameBetween
         NeckTurnToWorking = Mix(a.NeckTurnToWorking, b.NeckTurnToWorking, t),
     };
 
-    /// <summary>Contacts that both poses have; a share of the weight that changes between them changes evenly, one left open in either is left open.</summary>
+    /// <summary>
+    /// Contacts that both poses have. A surface that both touch, but with different points (a roller under which the thigh slides), is touched by the
+    /// point of the nearer pose; without that it would bear nothing on the way. A share of the weight that changes between them changes evenly, one left open in either is left open.</summary>
     private static ImmutableArray<SurfaceContact> Common(ImmutableArray<SurfaceContact> a, ImmutableArray<SurfaceContact> b, double t)
     {
         var common = ImmutableArray.CreateBuilder<SurfaceContact>();
@@ -75,7 +77,11 @@ public static class FrameBetween
                 common.Add(contact with { ShareOfWeight = contact.ShareOfWeight is { } from && there.ShareOfWeight is { } to ? Mix(from, to, t) : null });
         }
 
-        return common.Count == 0 ? a : common.ToImmutable();
+        if (common.Count == 0)
+            return a;
+        var slidesOn = a.Select(c => c.Surface).Intersect(b.Select(c => c.Surface)).Except(common.Select(c => c.Surface)).ToArray();
+        common.AddRange((t < 0.5 ? a : b).Where(c => slidesOn.Contains(c.Surface)));
+        return common.ToImmutable();
     }
 
     /// <summary>Ties that both poses have; a strap shortened between them is shortened evenly, one let out in either is let out.</summary>

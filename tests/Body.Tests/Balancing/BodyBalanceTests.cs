@@ -135,8 +135,7 @@ public class BodyBalanceTests
         Random.Sample(
             r =>
             {
-                // Preferred shares would make an unused contact cost something; without them zero force is free. The softness taken back
-                // shifts the right sides a little, the more the dearer the pose.
+                // Preferred shares would make an unused contact cost something; without them zero force is free.
                 ContactPoint[] contacts = [.. r.Contacts.Select(c => c with { RestingN = 0 })];
                 var rule = new EffortRule(EndStops: false);
                 var before = Solve(r.Case, contacts[..^1], rule);
@@ -145,7 +144,7 @@ public class BodyBalanceTests
                 Interlocked.Increment(ref compared);
                 var all = Solve(r.Case, contacts, rule).Balance.Outcome.Objective;
                 var fewer = before.Balance.Outcome.Objective;
-                Assert.True(all <= fewer * (1 + 1e-5) + 1e-9, $"{all:R} > {fewer:R}");
+                Assert.True(all <= fewer * (1 + 1e-7) + 1e-9, $"{all:R} > {fewer:R}");
             },
             iter: Cases);
         Assert.True(compared > Cases / 5);

@@ -33,4 +33,15 @@ public class FrameBetweenTests
         var between = FrameBetween.At(Frames.Of(Frames.Standing(foot, seat), Frames.Standing(foot)), 0.5);
         Assert.Equal([foot], between.Contacts);
     }
+
+    [Fact]
+    public void A_roller_under_which_the_body_slides_is_touched_all_the_way()
+    {
+        var hand = new SurfaceContact("palm", Limb.Other, SurfaceKind.Floor, 0, true);
+        var upper = new SurfaceContact("thighOuterUpper", Limb.Working, SurfaceKind.Roller, 0.12, true);
+        var lower = upper with { Point = "thighOuterLower" };
+        var movement = Frames.Of(Frames.Standing(hand, upper), Frames.Standing(hand, lower));
+        Assert.Equal([hand, upper], FrameBetween.At(movement, 0.3).Contacts);
+        Assert.Equal([hand, lower], FrameBetween.At(movement, 0.7).Contacts);
+    }
 }
