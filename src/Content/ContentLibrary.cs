@@ -10,6 +10,7 @@ public sealed class ContentLibrary
 {
     private readonly ImmutableDictionary<string, Exercise> exercises;
     private readonly ImmutableDictionary<(string Language, string Id), ExerciseWords> words;
+    private readonly ImmutableDictionary<string, PatientWords> patientWords;
 
     private ContentLibrary(
         string version,
@@ -17,7 +18,7 @@ public sealed class ContentLibrary
         BodyChecks bodyChecks,
         ImmutableDictionary<string, Source> sources,
         ExamContent exam,
-        PatientWords patientWords,
+        ImmutableDictionary<string, PatientWords> patientWords,
         IReadOnlyList<Exercise> ordered,
         ImmutableDictionary<(string Language, string Id), ExerciseWords> words)
     {
@@ -26,7 +27,7 @@ public sealed class ContentLibrary
         BodyChecks = bodyChecks;
         Sources = sources;
         Exam = exam;
-        PatientWords = patientWords;
+        this.patientWords = patientWords;
         Exercises = ordered;
         exercises = ordered.ToImmutableDictionary(e => e.Id);
         this.words = words;
@@ -56,7 +57,10 @@ public sealed class ContentLibrary
     public IReadOnlyList<Exercise> Exercises { get; }
 
     /// <summary>What patients read around the exercises, in English.</summary>
-    public PatientWords PatientWords { get; }
+    public PatientWords PatientWords => patientWords["en"];
+
+    /// <summary>Languages that every word for patients stands in.</summary>
+    public static ImmutableArray<string> Languages { get; } = ["en", "es"];
 
     /// <summary>Reads a content folder.</summary>
     /// <exception cref="ContentException">Anything is wrong; every fault is listed.</exception>
@@ -84,20 +88,25 @@ public sealed class ContentLibrary
         var bodyChecks = BodyChecks.Read(folder, body, sources.Keys.ToHashSet(), faults);
         var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults);
         var exercises = new ExerciseReader(body.Points, sources.Keys.ToHashSet(), faults).ReadAll(folder);
-        var words = WordsReader.Read(folder, "en", exercises, faults);
-        var patientWords = PatientWordsFile.Read(folder, "en", faults);
+        var words = Languages.SelectMany(language => WordsReader.Read(folder, language, exercises, faults)).ToImmutableDictionary();
+        var patientWords = Languages.Select(language => (Language: language, Words: PatientWordsFile.Read(folder, language, faults)))
+            .Where(w => w.Words is not null).ToImmutableDictionary(w => w.Language, w => w.Words!);
         PoseCheck.Check(body, exercises, faults);
         LengthPoseCheck.Check(body, exam.Measures, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
-            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords!, exercises, words), []);
+            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords, exercises, words), []);
     }
+
+    /// <summary>What patients read around the exercises, in a language.</summary>
+    /// <exception cref="KeyNotFoundException">The language is none of <see cref="Languages"/>.</exception>
+    public PatientWords PatientWordsIn(string language) => patientWords[language];
 
     /// <summary>An exercise by id; null when there is none.</summary>
     public Exercise? Exercise(string id) => exercises.GetValueOrDefault(id);
 
     /// <summary>The words of an exercise in a language.</summary>
-    /// <exception cref="KeyNotFoundException">There are none: content checks make sure of English.</exception>
+    /// <exception cref="KeyNotFoundException">There are none: content checks make sure of every language of <see cref="Languages"/>.</exception>
     public ExerciseWords Words(string language, string exerciseId) => words[(language, exerciseId)];
 }
 

@@ -76,7 +76,7 @@ public static class Candidates
         static double ByPlace(int place) => place < 0 ? 0 : 1.0 / (1 + place);
         return impairment switch
         {
-            { Kind: ImpairmentKind.Weak or ImpairmentKind.PainUnderLoad, Action: { } action } when exercise.Purpose != Purpose.Stretch =>
+            { Kind: ImpairmentKind.Weak or ImpairmentKind.PainUnderLoad, Action: { } action } when exercise.Purpose.Loads() =>
                 ByPlace(exercise.Loads.IndexOf(action)),
             { Kind: ImpairmentKind.Short, Group: { } group } when exercise.Purpose is Purpose.Stretch or Purpose.Release =>
                 ByPlace(exercise.Groups.IndexOf(group)) * (exercise.Purpose == Purpose.Release ? 0.5 : 1),
@@ -168,6 +168,17 @@ public static class Candidates
         Equipment.Strap => "a strap",
         Equipment.LoopBand => "a loop band",
         Equipment.CuffWeight => "a cuff weight",
+        Equipment.Band => "a long band",
+        Equipment.HandWeight => "a hand weight",
+        Equipment.Ball => "a ball",
+        Equipment.SmallBall => "a small ball",
+        Equipment.Towel => "a towel",
+        Equipment.Pillow => "a pillow",
+        Equipment.Bench => "a bench or bed",
+        Equipment.Table => "a table",
+        Equipment.Board => "a tilted board",
+        Equipment.Stick => "a stick",
+        Equipment.Bicycle => "a stationary bicycle",
     };
 
     /// <summary>The name of a position in running text.</summary>

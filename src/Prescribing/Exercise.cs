@@ -3,22 +3,6 @@ using MomentArm.Body;
 
 namespace MomentArm.Prescribing;
 
-/// <summary>What an exercise is for.</summary>
-public enum Purpose
-{
-    /// <summary>Pressure on soft tissue with a roller or ball.</summary>
-    Release,
-
-    /// <summary>Lengthen a muscle group.</summary>
-    Stretch,
-
-    /// <summary>Make a muscle group stronger.</summary>
-    Strengthen,
-
-    /// <summary>A task of daily life or sport.</summary>
-    Functional,
-}
-
 /// <summary>The position an exercise is done in; programs go from floor to standing with few changes.</summary>
 public enum BodyPosition
 {
@@ -41,34 +25,6 @@ public enum BodyPosition
     Standing,
 }
 
-/// <summary>Things a patient may own.</summary>
-public enum Equipment
-{
-    /// <summary>Mat, carpet or blanket.</summary>
-    Mat,
-
-    /// <summary>Sturdy chair.</summary>
-    Chair,
-
-    /// <summary>Step or bottom stair.</summary>
-    Step,
-
-    /// <summary>Free wall.</summary>
-    Wall,
-
-    /// <summary>Foam roller or rolled towel.</summary>
-    Roller,
-
-    /// <summary>Strap: belt, towel, sheet; anything that does not stretch.</summary>
-    Strap,
-
-    /// <summary>Loop band.</summary>
-    LoopBand,
-
-    /// <summary>Cuff weight, or a bag of water tied on.</summary>
-    CuffWeight,
-}
-
 /// <summary>An exercise of the library: its poses, what it acts on, its usual dose and its cautions. Words are kept apart, per language.</summary>
 public sealed record Exercise
 {
@@ -87,11 +43,20 @@ public sealed record Exercise
     /// <summary>The body poses.</summary>
     public required Movement Movement { get; init; }
 
+    /// <summary>The part of the body it is kept under.</summary>
+    public required BodyRegion Region { get; init; }
+
     /// <summary>Joint actions of the working limb that it is meant to load, most important first.</summary>
     public required ImmutableArray<JointAction> Loads { get; init; }
 
     /// <summary>Muscle groups of the working limb that it is meant to lengthen or press, most important first.</summary>
     public required ImmutableArray<MuscleGroup> Groups { get; init; }
+
+    /// <summary>What it acts on that the body model does not carry, such as the small muscles of the foot; in trade words.</summary>
+    public ImmutableArray<string> BeyondModel { get; init; } = [];
+
+    /// <summary>Where author and computation disagree and why that is accepted.</summary>
+    public ImmutableArray<AcceptedMiss> Accepted { get; init; } = [];
 
     /// <summary>What it needs.</summary>
     public required ImmutableArray<Equipment> Equipment { get; init; }
@@ -108,8 +73,17 @@ public sealed record Exercise
     /// <summary>Place in the ladder, 1 = easiest.</summary>
     public required int Rung { get; init; }
 
+    /// <summary>What makes it harder than the rung below; null on the first rung.</summary>
+    public RungChange? Change { get; init; }
+
+    /// <summary>Why the ladder keeps this place although the computed load says otherwise; null where it does not.</summary>
+    public string? OrderNote { get; init; }
+
     /// <summary>Cautions for the clinician.</summary>
     public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>Who must not do it; empty where nobody in particular.</summary>
+    public ImmutableArray<string> Avoid { get; init; } = [];
 
     /// <summary>Usual faults, each with the cue that mends it.</summary>
     public required ImmutableArray<Fault> Faults { get; init; }
@@ -122,3 +96,8 @@ public sealed record Exercise
 /// <param name="Seen">What is seen.</param>
 /// <param name="Cue">What to say.</param>
 public sealed record Fault(string Seen, string Cue);
+
+/// <summary>A disagreement between what an exercise is meant for and what is computed, with the reason it stands.</summary>
+/// <param name="About">The joint action or muscle group, as in the file: "hipAbduction".</param>
+/// <param name="Reason">Why it is accepted.</param>
+public sealed record AcceptedMiss(string About, string Reason);

@@ -18,6 +18,9 @@ public sealed record ExerciseWords
     /// <summary>Steps of the movement.</summary>
     public required ImmutableArray<string> Steps { get; init; }
 
+    /// <summary>How to breathe; null where it does not matter.</summary>
+    public string? Breathing { get; init; }
+
     /// <summary>What one should feel, and where.</summary>
     public required string Feel { get; init; }
 
@@ -30,28 +33,42 @@ public sealed record ExerciseWords
     /// <summary>A way to make it harder.</summary>
     public required string Harder { get; init; }
 
+    /// <summary>Signs to stop this exercise, beside those that always hold.</summary>
+    public ImmutableArray<string> Stop { get; init; } = [];
+
+    /// <summary>What to do where there is little room; null where it needs none.</summary>
+    public string? ShortSpace { get; init; }
+
     /// <summary>What one repetition is called: lift, step, stretch, roll.</summary>
     public required string RepetitionWord { get; init; }
 }
 
 /// <summary>The words for sides in one language.</summary>
-/// <param name="Left">Left, lower case.</param>
-/// <param name="Right">Right, lower case.</param>
-public sealed record SideWords(string Left, string Right)
+/// <param name="Left">Left, lower case; feminine where the language has gender ("pierna izquierda").</param>
+/// <param name="Right">Right, likewise.</param>
+/// <param name="LeftMasculine">Left with a masculine noun ("pie izquierdo"); null where the language makes no difference.</param>
+/// <param name="RightMasculine">Right with a masculine noun.</param>
+public sealed record SideWords(string Left, string Right, string? LeftMasculine = null, string? RightMasculine = null)
 {
+    /// <summary>The marks that texts may hold.</summary>
+    public static ImmutableArray<string> Marks { get; } = ["{side}", "{other}", "{Side}", "{Other}", "{side.m}", "{other.m}"];
+
     /// <summary>Fills the side marks of a text.</summary>
-    /// <param name="text">Text with {side}, {Side}, {other}, {Other}.</param>
+    /// <param name="text">Text with {side}, {Side}, {other}, {Other}; {side.m} and {other.m} go with a masculine noun.</param>
     /// <param name="working">The working side.</param>
     /// <returns>The text for that side.</returns>
     public string Fill(string text, Side working)
     {
-        var side = working == Side.Left ? Left : Right;
-        var other = working == Side.Left ? Right : Left;
+        var (side, other) = working == Side.Left ? (Left, Right) : (Right, Left);
+        var (left, right) = (LeftMasculine ?? Left, RightMasculine ?? Right);
+        var (sideMasculine, otherMasculine) = working == Side.Left ? (left, right) : (right, left);
         return text
             .Replace("{side}", side, StringComparison.Ordinal)
             .Replace("{other}", other, StringComparison.Ordinal)
             .Replace("{Side}", Capital(side), StringComparison.Ordinal)
-            .Replace("{Other}", Capital(other), StringComparison.Ordinal);
+            .Replace("{Other}", Capital(other), StringComparison.Ordinal)
+            .Replace("{side.m}", sideMasculine, StringComparison.Ordinal)
+            .Replace("{other.m}", otherMasculine, StringComparison.Ordinal);
     }
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];

@@ -8,6 +8,9 @@ public sealed record PatientWords
     /// <summary>Left and right.</summary>
     public required SideWords Sides { get; init; }
 
+    /// <summary>Whether a clinician who speaks the language from childhood has read all its words.</summary>
+    public bool Reviewed { get; init; } = true;
+
     /// <summary>Title of the handout; {area} is the complaint as the clinic names it.</summary>
     public required string HandoutTitle { get; init; }
 

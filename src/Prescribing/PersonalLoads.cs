@@ -54,7 +54,7 @@ public sealed record PersonalLoads(PersonBody Person)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(load);
-        return exercise.Purpose is Purpose.Strengthen or Purpose.Functional
+        return exercise.Purpose.Loads()
             ? exercise.Loads.Select(action => load.Of(action, working)).FirstOrDefault(s => s is not null)
             : null;
     }

@@ -30,6 +30,30 @@ public sealed class ReadingGradeTests
     public void Syllables_are_vowel_groups_without_a_silent_last_e(string word, int syllables) =>
         Assert.Equal(syllables, ReadingGrade.Syllables(word));
 
+    /// <summary>
+    /// By hand: 2 sentences, 8 words, 14 syllables (Su-ba la pier-na rec-ta. Ba-je muy des-pa-cio ya.):
+    /// 0.049 * 175 - 0.205 * 25 - 3.407 = 0.043. Formula: Crawford 1984, as reprinted on public pages.
+    /// </summary>
+    [Fact]
+    public void Spanish_is_graded_by_its_own_formula() =>
+        Assert.Equal(0.043, ReadingGrade.Of("Suba la pierna recta. Baje muy despacio ya.", "es"), 3);
+
+    [Theory]
+    [InlineData("pierna", 2)]
+    [InlineData("pie", 1)]
+    [InlineData("despacio", 3)]
+    [InlineData("rodilla", 3)]
+    [InlineData("cuádriceps", 3)]
+    [InlineData("guíe", 2)]
+    [InlineData("aún", 2)]
+    [InlineData("muy", 1)]
+    [InlineData("quede", 2)]
+    public void Spanish_syllables_are_strong_vowels_and_lone_weak_ones(string word, int syllables) =>
+        Assert.Equal(syllables, ReadingGrade.SpanishSyllables(word));
+
+    [Fact]
+    public void A_language_without_a_formula_is_refused() => Assert.Throws<ArgumentException>(() => ReadingGrade.Of("Bonjour.", "fr"));
+
     [Fact]
     public void The_longest_sentence_is_counted_over_all_sentences() =>
         Assert.Equal(6, ReadingGrade.LongestSentence("Sit. Press both feet into the floor! Stand up."));

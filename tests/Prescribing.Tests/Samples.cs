@@ -14,6 +14,7 @@ internal static class Samples
             Id = id,
             Name = "Exercise " + id,
             Purpose = purpose,
+            Region = BodyRegion.Hip,
             Position = position,
             Movement = new Movement { Frames = [], Props = [], Loads = [], View = ViewKind.Side },
             Loads = [.. loads ?? []],

@@ -81,6 +81,33 @@ public enum PropKind
 
     /// <summary>A pillow or folded towel.</summary>
     Pillow,
+
+    /// <summary>A bench, couch or bed at a height.</summary>
+    Bench,
+
+    /// <summary>A table or worktop.</summary>
+    Table,
+
+    /// <summary>A tilted board.</summary>
+    Board,
+
+    /// <summary>A ball as big as a head.</summary>
+    Ball,
+
+    /// <summary>A ball as big as a fist.</summary>
+    SmallBall,
+
+    /// <summary>A long band or tubing; where it runs follows from the pulls.</summary>
+    Band,
+
+    /// <summary>A towel held, wrung or pulled.</summary>
+    Towel,
+
+    /// <summary>A stick in the hands.</summary>
+    Stick,
+
+    /// <summary>A stationary bicycle.</summary>
+    Bicycle,
 }
 
 /// <summary>A prop and where it is.</summary>

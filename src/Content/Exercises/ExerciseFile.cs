@@ -20,6 +20,9 @@ public sealed record ExerciseFile
     /// <summary>What it is for.</summary>
     public required Purpose Purpose { get; init; }
 
+    /// <summary>The part of the body it is kept under.</summary>
+    public required BodyRegion Region { get; init; }
+
     /// <summary>Position it is done in.</summary>
     public required BodyPosition Position { get; init; }
 
@@ -35,6 +38,12 @@ public sealed record ExerciseFile
     /// <summary>Muscle groups it is meant to lengthen or press.</summary>
     public required IReadOnlyList<MuscleGroup> Groups { get; init; }
 
+    /// <summary>What it acts on that the body model does not carry, in trade words.</summary>
+    public IReadOnlyList<string> BeyondModel { get; init; } = [];
+
+    /// <summary>Where loads or groups disagree with what is computed, and why that is accepted.</summary>
+    public IReadOnlyList<AcceptedFile> Accepted { get; init; } = [];
+
     /// <summary>What it needs.</summary>
     public required IReadOnlyList<Equipment> Equipment { get; init; }
 
@@ -44,6 +53,12 @@ public sealed record ExerciseFile
     /// <summary>Place in the family, 1 = easiest.</summary>
     public required int Rung { get; init; }
 
+    /// <summary>What makes it harder than the rung below; left out on rung 1.</summary>
+    public RungChange? Change { get; init; }
+
+    /// <summary>Why it keeps its rung although the computed load says otherwise.</summary>
+    public string? OrderNote { get; init; }
+
     /// <summary>The usual dose.</summary>
     public required DoseFile Dose { get; init; }
 
@@ -52,6 +67,9 @@ public sealed record ExerciseFile
 
     /// <summary>Cautions for the clinician.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Who must not do it.</summary>
+    public IReadOnlyList<string> Avoid { get; init; } = [];
 
     /// <summary>Usual faults and cues.</summary>
     public required IReadOnlyList<FaultFile> Faults { get; init; }
@@ -111,6 +129,9 @@ public sealed record DoseFile
 
 /// <summary>A fault and its cue.</summary>
 public sealed record FaultFile(string Seen, string Cue);
+
+/// <summary>An accepted disagreement: a joint action or muscle group, and the reason.</summary>
+public sealed record AcceptedFile(string About, string Reason);
 
 /// <summary>A prop in a file.</summary>
 public sealed record PropFile(PropKind Kind, string? At = null, Limb? Limb = null, double HeightM = 0);

@@ -24,6 +24,12 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
                 exercises.Add(exercise);
         }
 
+        foreach (var exercise in exercises.Where(e => e.Rung > 1 && e.Change is null))
+        {
+            file = $"exercises/{exercise.Id}.json";
+            Fault("change", $"Rung {exercise.Rung} does not say what makes it harder.", "Name the change from the rung below.");
+        }
+
         foreach (var rung in exercises.GroupBy(e => (e.Ladder, e.Rung)).Where(g => g.Count() > 1))
         {
             file = "exercises";
@@ -51,8 +57,14 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
 
         var pulling = pulls.Read(raw.Pulls);
 
-        if (raw.Loads.Count == 0 && raw.Groups.Count == 0)
-            Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads or muscle groups in groups.");
+        if (raw.Loads.Count == 0 && raw.Groups.Count == 0 && raw.BeyondModel.Count == 0)
+            Fault("loads", "The exercise acts on nothing.", "Name joint actions in loads, muscle groups in groups, or what the model lacks in beyondModel.");
+        for (var i = 0; i < raw.Accepted.Count; i++)
+        {
+            if (!Enum.GetNames<JointAction>().Concat(Enum.GetNames<MuscleGroup>()).Contains(raw.Accepted[i].About, StringComparer.OrdinalIgnoreCase))
+                Fault($"accepted[{i}].about", $"\"{raw.Accepted[i].About}\" is no joint action and no muscle group.", "Name one, as in loads or groups.");
+        }
+
         CheckRange(raw.Rung, 1, 30, "rung", "");
         CheckRange(raw.SetUpSeconds, 0, 300, "setUpSeconds", "s");
         CheckSource(raw.Source, "source");
@@ -65,6 +77,7 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             Id = raw.Id,
             Name = raw.Name,
             Purpose = raw.Purpose,
+            Region = raw.Region,
             Position = raw.Position,
             Movement = new Movement
             {
@@ -77,11 +90,16 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             },
             Loads = [.. raw.Loads],
             Groups = [.. raw.Groups],
+            BeyondModel = [.. raw.BeyondModel],
+            Accepted = [.. raw.Accepted.Select(a => new AcceptedMiss(a.About, a.Reason))],
             Equipment = [.. raw.Equipment],
             Dose = PoseConversion.ToDose(raw.Dose),
             DoseSource = raw.Dose.Source,
             Ladder = raw.Ladder,
             Rung = raw.Rung,
+            Change = raw.Change,
+            OrderNote = raw.OrderNote,
+            Avoid = [.. raw.Avoid],
             Cautions = [.. raw.Cautions],
             Faults = [.. raw.Faults.Select(f => new Fault(f.Seen, f.Cue))],
             SetUpSeconds = raw.SetUpSeconds,

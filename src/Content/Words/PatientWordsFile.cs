@@ -16,6 +16,15 @@ public sealed record PatientWordsFile
     /// <summary>Right, lower case.</summary>
     public required string Right { get; init; }
 
+    /// <summary>Left with a masculine noun, in languages with gender.</summary>
+    public string? LeftMasculine { get; init; }
+
+    /// <summary>Right with a masculine noun.</summary>
+    public string? RightMasculine { get; init; }
+
+    /// <summary>Whether a clinician who speaks the language from childhood has read all its words; false is told wherever they are shown to clinicians.</summary>
+    public bool Reviewed { get; init; } = true;
+
     /// <summary>See <see cref="PatientWords.HandoutTitle"/>.</summary>
     public required string HandoutTitle { get; init; }
 
@@ -71,7 +80,8 @@ public sealed record PatientWordsFile
             faults.Add(shown, null, "stopSigns", "There is no stop sign.", "A patient must be told when to stop: give at least one.");
         return new PatientWords
         {
-            Sides = new SideWords(file.Left, file.Right),
+            Sides = new SideWords(file.Left, file.Right, file.LeftMasculine, file.RightMasculine),
+            Reviewed = file.Reviewed,
             HandoutTitle = file.HandoutTitle,
             HandoutPlan = file.HandoutPlan,
             SideLine = file.SideLine,

@@ -20,6 +20,9 @@ public sealed record ExerciseWordsFile
     /// <summary>Steps of the movement.</summary>
     public required IReadOnlyList<string> Steps { get; init; }
 
+    /// <summary>How to breathe, where it matters.</summary>
+    public string? Breathing { get; init; }
+
     /// <summary>What one should feel.</summary>
     public required string Feel { get; init; }
 
@@ -32,6 +35,12 @@ public sealed record ExerciseWordsFile
     /// <summary>A harder way.</summary>
     public required string Harder { get; init; }
 
+    /// <summary>Signs to stop this exercise, beside those that always hold.</summary>
+    public IReadOnlyList<string> Stop { get; init; } = [];
+
+    /// <summary>What to do where there is little room.</summary>
+    public string? ShortSpace { get; init; }
+
     /// <summary>What one repetition is called.</summary>
     public required string RepetitionWord { get; init; }
 
@@ -43,11 +52,17 @@ public sealed record ExerciseWordsFile
             yield return ($"setUp[{i}]", SetUp[i]);
         for (var i = 0; i < Steps.Count; i++)
             yield return ($"steps[{i}]", Steps[i]);
+        if (Breathing is { } breathing)
+            yield return ("breathing", breathing);
         yield return ("feel", Feel);
         for (var i = 0; i < Watch.Count; i++)
             yield return ($"watch[{i}]", Watch[i]);
         yield return ("easier", Easier);
         yield return ("harder", Harder);
+        for (var i = 0; i < Stop.Count; i++)
+            yield return ($"stop[{i}]", Stop[i]);
+        if (ShortSpace is { } little)
+            yield return ("shortSpace", little);
     }
 
     internal ExerciseWords ToWords() => new()
@@ -55,10 +70,13 @@ public sealed record ExerciseWordsFile
         Title = Title,
         SetUp = [.. SetUp],
         Steps = [.. Steps],
+        Breathing = Breathing,
         Feel = Feel,
         Watch = [.. Watch],
         Easier = Easier,
         Harder = Harder,
+        Stop = [.. Stop],
+        ShortSpace = ShortSpace,
         RepetitionWord = RepetitionWord,
     };
 }

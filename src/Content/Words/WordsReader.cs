@@ -26,7 +26,7 @@ internal static class WordsReader
                 faults.Add(shown, null, "", $"There is no usable exercise \"{id}\".", "Rename the file, or mend or add the exercise.");
             foreach (var (place, text) in file.Texts())
                 CheckText(shown, place, text, faults);
-            var grade = ReadingGrade.Of(string.Join(" ", file.Texts().Select(t => t.Text.TrimEnd('.') + ".")));
+            var grade = ReadingGrade.Of(string.Join(" ", file.Texts().Select(t => t.Text.TrimEnd('.') + ".")), language);
             if (grade > HighestGrade)
             {
                 faults.Add(
@@ -49,11 +49,13 @@ internal static class WordsReader
         var length = ReadingGrade.LongestSentence(text);
         if (length > LongestSentence)
             faults.Add(file, null, place, $"A sentence has {length} words.", $"Use at most {LongestSentence}.");
-        var marks = text.Replace("{side}", "", StringComparison.Ordinal).Replace("{Side}", "", StringComparison.Ordinal)
-            .Replace("{other}", "", StringComparison.Ordinal).Replace("{Other}", "", StringComparison.Ordinal);
+        var marks = SideWords.Marks.Aggregate(text, (rest, mark) => rest.Replace(mark, "", StringComparison.Ordinal));
         if (marks.Contains('{', StringComparison.Ordinal) || marks.Contains('}', StringComparison.Ordinal))
-            faults.Add(file, null, place, "There is an unknown mark in braces.", "Use {side}, {Side}, {other} or {Other}.");
-        if (text.Contains("affected", StringComparison.OrdinalIgnoreCase))
-            faults.Add(file, null, place, "A patient should not read \"affected\".", "Write \"your {side} leg\".");
+            faults.Add(file, null, place, "There is an unknown mark in braces.", $"Use {string.Join(", ", SideWords.Marks)}.");
+        foreach (var jargon in (string[])["affected", "afectad"])
+        {
+            if (text.Contains(jargon, StringComparison.OrdinalIgnoreCase))
+                faults.Add(file, null, place, $"A patient should not read \"{jargon}\".", "Name the side: {side}.");
+        }
     }
 }

@@ -27,7 +27,7 @@ internal static class HeldThings
         PropKind.LoopBand => LoopBand(f, prop),
         PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.02, 0.032)],
         PropKind.HandWeight => HandWeight(f, prop),
-        PropKind.Mat or PropKind.Chair or PropKind.Step or PropKind.Wall or PropKind.Roller or PropKind.Pillow => [],
+        _ => [],
     });
 
     private static Vec3 Grip(PlacedFigure f, Side side) => f.At(SegmentKind.Hand, side, 0.024, -0.07, 0);

@@ -33,7 +33,7 @@ public sealed record LoadLine(LoadShare Share, LoadCurve Curve, bool BothSides, 
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(load);
-        var aims = exercise.Purpose is Purpose.Strengthen or Purpose.Functional ? exercise.Loads : [];
+        var aims = exercise.Purpose.Loads() ? exercise.Loads : [];
         var lines = new List<LoadLine>();
         foreach (var (share, curve) in load.Shares.Zip(load.Curves))
         {

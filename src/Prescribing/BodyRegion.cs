@@ -1,0 +1,29 @@
+namespace MomentArm.Prescribing;
+
+/// <summary>The part of the body an exercise is kept under.</summary>
+public enum BodyRegion
+{
+    /// <summary>Hip.</summary>
+    Hip,
+
+    /// <summary>Knee.</summary>
+    Knee,
+
+    /// <summary>Ankle and foot.</summary>
+    AnkleFoot,
+
+    /// <summary>Trunk.</summary>
+    Trunk,
+
+    /// <summary>Shoulder.</summary>
+    Shoulder,
+
+    /// <summary>Elbow and wrist.</summary>
+    ElbowWrist,
+
+    /// <summary>Neck.</summary>
+    Neck,
+
+    /// <summary>The whole body: walking, running, carrying.</summary>
+    WholeBody,
+}
