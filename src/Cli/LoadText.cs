@@ -34,7 +34,7 @@ internal static class LoadText
 
         foreach (var line in load.Problems.Concat(load.Notes).Concat(model.Assumptions))
             text.AppendLine("  Note: " + line);
-        text.Append("  Held poses, no speed. Least effort shares the load out; people who hurt or wobble tense more.\n  Effort stops rising above some two thirds of capacity; joint forces with the hip deeply bent come out about twice too high. An estimate for a clinician, not a limit.");
+        text.Append("  Held poses, no speed. Least effort shares the load out; people who hurt or wobble tense more.\n  Hip forces with the hip deeply bent come out about twice too high. An estimate for a clinician, not a limit.");
         return text.ToString();
     }
 

@@ -21,6 +21,7 @@ internal sealed class BalanceLayout
             RowOf[k] = JointRows++;
         Chains = [.. Enumerable.Range(0, model.Segments.Length).Select(Chain)];
         Lines = [.. Enumerable.Range(0, muscles.Muscles.Length).Select(Line).OfType<MuscleLine>()];
+        Hips = [.. new[] { Side.Right, Side.Left }.Select(Hip)];
         Driven = new bool[model.Coordinates.Length];
         foreach (var entry in Lines.SelectMany(l => l.Entries))
             Driven[entry.Coordinate] = true;
@@ -41,6 +42,9 @@ internal sealed class BalanceLayout
 
     /// <summary>The muscle lines that share effort: those of the legs.</summary>
     internal ImmutableArray<MuscleLine> Lines { get; }
+
+    /// <summary>The lines that cross each hip, the right one first.</summary>
+    internal ImmutableArray<HipLines> Hips { get; }
 
     /// <summary>Whether muscles work on a coordinate; the others have torque actuators.</summary>
     internal bool[] Driven { get; }
@@ -84,6 +88,17 @@ internal sealed class BalanceLayout
         return new MuscleLine(index, muscle.ForceN, entries, On(first, muscle.Side), second is { } also ? On(also, muscle.Side) : null);
     }
 
+    private HipLines Hip(Side side)
+    {
+        var model = Muscles.Model;
+        int[] axes = [.. new[] { Motion.HipFlexion, Motion.HipAdduction, Motion.HipRotation }.Select(m => model.IndexOf(m, side))];
+        var crossing = Enumerable.Range(0, Lines.Length).Where(i => Lines[i].Entries.Any(e => e.Coordinate == axes[0]));
+        return new HipLines(
+            [.. axes],
+            [.. crossing.Select(i => new HipLine(i, [.. axes.Select(axis => Lines[i].Entries.Single(e => e.Coordinate == axis).Arm)]))],
+            [.. Lines.Select(l => l.First).Where(a => axes.Contains(a.Coordinate)).Distinct().OrderBy(a => a.Coordinate).ThenBy(a => a.Sign)]);
+    }
+
     private (int Coordinate, int Sign) On(JointAction action, Side side) => action.On(Muscles.Model, side);
 
     /// <summary>The action whose measured strength scales a muscle; two-joint thigh muscles belong to two.</summary>
@@ -110,3 +125,14 @@ internal sealed class BalanceLayout
 internal sealed record MuscleLine(
     int Muscle, double ForceN, ImmutableArray<(int Row, int Arm, int Coordinate)> Entries, (int Coordinate, int Sign) First,
     (int Coordinate, int Sign)? Second);
+
+/// <summary>The muscle lines that cross one hip.</summary>
+/// <param name="Axes">The hip's three coordinates.</param>
+/// <param name="Lines">The lines.</param>
+/// <param name="Actions">Coordinate and sign of the actions whose measured strength scales lines.</param>
+internal sealed record HipLines(ImmutableArray<int> Axes, ImmutableArray<HipLine> Lines, ImmutableArray<(int Coordinate, int Sign)> Actions);
+
+/// <summary>A line that crosses a hip.</summary>
+/// <param name="Line">Index of the line in the balance.</param>
+/// <param name="Arms">Index of its arm about each of the hip's axes.</param>
+internal sealed record HipLine(int Line, ImmutableArray<int> Arms);

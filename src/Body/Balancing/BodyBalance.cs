@@ -23,7 +23,10 @@ public sealed partial class BodyBalance
     // Cost of a fully used actuator, as of so many fully active muscle lines: about as many as share a leg joint (our choice).
     private const double ActuatorCurvature = 10;
 
+    // A line costs by its published size, so that a muscle drawn as three lines shares like the same muscle drawn as one.
     private const double MuscleCurvature = 2;
+    private const double UsualLineN = 600;
+
     private const double EndStopCurvature = 0.01;
     private const double TieCurvature = 0.05;
 
@@ -41,9 +44,6 @@ public sealed partial class BodyBalance
     private const double TakenBack = 1e-4;
     private const double Balanced = 1e-11;
 
-    // The published lines are scaled to the measured strength, but arms near zero must not make giants of them (our choice).
-    private const double LeastFactor = 0.25;
-    private const double MostFactor = 4;
     private const double AtEnd = 1 * Math.PI / 180;
 
     private readonly BalanceLayout layout;
@@ -54,8 +54,6 @@ public sealed partial class BodyBalance
     private readonly DualNewtonSolver solver;
     private readonly double[] free;
     private readonly double[] angles;
-    private readonly double[] raisingFactor;
-    private readonly double[] loweringFactor;
     private readonly double[] forceN;
     private readonly int[] raisingActuator;
     private readonly int[] loweringActuator;
@@ -88,7 +86,9 @@ public sealed partial class BodyBalance
         var unknowns = layout.Lines.Length + 3 * coordinates + 5 * MostContacts + MostTies;
         program = new SeparableProgram(layout.Rows + MostSplits, unknowns, unknowns * 20);
         solver = new DualNewtonSolver(program);
-        (free, angles, raisingFactor, loweringFactor) = (new double[coordinates], new double[coordinates], new double[coordinates], new double[coordinates]);
+        (free, angles) = (new double[coordinates], new double[coordinates]);
+        (raisingFactor, loweringFactor) = (new double[coordinates], new double[coordinates]);
+        hipMoments = new double[5 * layout.Hips.Max(h => h.Lines.Length)];
         (raisingActuator, loweringActuator, endStop) = (new int[coordinates], new int[coordinates], new int[coordinates]);
         forceN = new double[layout.Lines.Length];
         (beyondForce, carries) = (new Vec3[model.Segments.Length], new bool[model.Segments.Length]);
@@ -216,50 +216,19 @@ public sealed partial class BodyBalance
     /// <summary>One unknown for each line, its force scaled so that the group gives what this person's joint can hold at this angle.</summary>
     private void AddMuscles(EffortRule rule)
     {
+        ScaleLines();
         var arms = muscleState.Arms;
-        raisingFactor.AsSpan().Clear();
-        loweringFactor.AsSpan().Clear();
-        foreach (var line in layout.Lines)
-        {
-            foreach (var (_, arm, coordinate) in line.Entries)
-            {
-                var moment = arms[arm] * line.ForceN;
-                if (moment > 0)
-                    raisingFactor[coordinate] += moment;
-                else
-                    loweringFactor[coordinate] -= moment;
-            }
-        }
-
-        for (var k = 0; k < angles.Length; k++)
-        {
-            if (!layout.Driven[k])
-                continue;
-            raisingFactor[k] = Factor(k, 1, raisingFactor[k]);
-            loweringFactor[k] = Factor(k, -1, loweringFactor[k]);
-        }
-
         for (var i = 0; i < layout.Lines.Length; i++)
         {
-            var line = layout.Lines[i];
-            var factor = FactorOf(line.First);
-            if (line.Second is { } second)
-                factor = Math.Sqrt(factor * FactorOf(second));
-            forceN[i] = factor * line.ForceN;
+            var size = layout.Lines[i].ForceN / UsualLineN;
             if (rule.Cubes)
-                program.AddUnknown(1e-3, 0, 0, 1, 3);
+                program.AddUnknown(1e-3 * size, 0, 0, 1, 3 * size);
             else
-                program.AddUnknown(MuscleCurvature, 0, 0, 1);
-            foreach (var (row, arm, _) in line.Entries)
+                program.AddUnknown(MuscleCurvature * size, 0, 0, 1);
+            foreach (var (row, arm, _) in layout.Lines[i].Entries)
                 program.AddEntry(row, arms[arm] * forceN[i] / momentUnit);
         }
     }
-
-    private double FactorOf((int Coordinate, int Sign) on) =>
-        on.Sign > 0 ? raisingFactor[on.Coordinate] : loweringFactor[on.Coordinate];
-
-    private double Factor(int coordinate, int sign, double published) =>
-        Math.Clamp(strength.TorqueAt(coordinate, sign, angles[coordinate]) / Math.Max(published, 1e-3), LeastFactor, MostFactor);
 
     /// <summary>Torques both ways where no muscles are modelled, and end stops where a joint lies at the end of its range.</summary>
     private void AddActuators(EffortRule rule)

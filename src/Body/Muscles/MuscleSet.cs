@@ -21,6 +21,7 @@ public sealed class MuscleSet
         Travels = [.. paths.Travels];
         Crossings = [.. paths.Crossings];
         Spans = [.. paths.Spans];
+        Obstacles = [.. paths.Obstacles];
         Trusted = [.. paths.Trusted];
         armCoordinates = [.. paths.ArmCoordinates];
         index = muscles.Select((m, i) => (m, i)).ToImmutableDictionary(m => (m.m.Id, m.m.Side), m => m.i);
@@ -54,6 +55,8 @@ public sealed class MuscleSet
 
     internal PathSpan[] Spans { get; }
 
+    internal ScaledObstacle[] Obstacles { get; }
+
     internal TrustedCoordinate[] Trusted { get; }
 
     /// <summary>The muscles of a body.</summary>
@@ -79,6 +82,11 @@ public sealed class MuscleSet
     /// <exception cref="ArgumentException">There is no such muscle.</exception>
     public int IndexOf(string id, Side side) =>
         index.TryGetValue((id, side), out var found) ? found : throw new ArgumentException($"There is no muscle \"{id}\".", nameof(id));
+
+    /// <summary>Whether a line runs round bone where the published one would cut through it; see <see cref="PathUse.Trusted"/>.</summary>
+    /// <param name="muscle">Index of a muscle.</param>
+    /// <returns>True when it has an obstacle.</returns>
+    public bool HasObstacle(int muscle) => Spans[muscle].Obstacle >= 0;
 
     /// <summary>The same muscle of the other side.</summary>
     /// <param name="muscle">Index of a muscle.</param>

@@ -233,6 +233,13 @@ public sealed class MuscleState
 
                 // Points that coincide have no direction and pull nowhere.
                 var unit = piece > 1e-9 ? (1 / piece) * along : Vec3.Zero;
+                if (span.Obstacle >= 0 && use == PathUse.Trusted && beforeSegment != point.Segment && beforeSegment == Set.Obstacles[span.Obstacle].Segment
+                    && Round(Set.Obstacles[span.Obstacle], before, at, state) is { } way)
+                {
+                    length += way.Length - piece;
+                    unit = way.Unit;
+                }
+
                 if (beforeSegment != point.Segment)
                     AddPiece(span, beforeSegment, point.Segment, at, unit, state);
                 if (point.Moving >= 0)
@@ -245,6 +252,15 @@ public sealed class MuscleState
         }
 
         lengths[muscle] = length;
+    }
+
+    /// <summary>The way round an obstacle in the room; null where the straight line passes clear.</summary>
+    private static (double Length, Vec3 Unit)? Round(in ScaledObstacle obstacle, Vec3 before, Vec3 at, BodyState state)
+    {
+        ref readonly var rotation = ref state.Rotations[obstacle.Segment];
+        var back = rotation.Transposed;
+        var origin = state.Origins[obstacle.Segment];
+        return obstacle.Round(back * (before - origin), back * (at - origin), out var length, out var unit) ? (length, rotation * unit) : null;
     }
 
     /// <summary>

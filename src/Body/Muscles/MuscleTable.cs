@@ -6,8 +6,23 @@ namespace MomentArm.Body;
 /// <param name="Paths">The published lines.</param>
 /// <param name="BandParts">Parts of the iliotibial band: lines of our own that take over a share of muscles' force.</param>
 /// <param name="Trusted">Coordinate ranges in which the straight lines are trusted.</param>
+/// <param name="Obstacles">Bone that lines lie on and do not cut through; followed with <see cref="PathUse.Trusted"/>, not as published.</param>
 public sealed record MuscleTable(
-    ImmutableArray<MusclePath> Paths, ImmutableArray<BandPart> BandParts, ImmutableArray<TrustedRange> Trusted);
+    ImmutableArray<MusclePath> Paths, ImmutableArray<BandPart> BandParts, ImmutableArray<TrustedRange> Trusted, ImmutableArray<PathObstacle> Obstacles)
+{
+    /// <summary>The obstacle of a line; null for none.</summary>
+    internal PathObstacle? ObstacleOf(string id) => Obstacles.FirstOrDefault(o => o.Lines.Contains(id));
+}
+
+/// <summary>
+/// A cylinder across the body that lines run behind and under: from their last point on its segment to their first point beyond.
+/// </summary>
+/// <param name="Segment">The segment that carries it.</param>
+/// <param name="X">Forward place of its axis in the segment's frame, metres.</param>
+/// <param name="Y">Upward place of its axis.</param>
+/// <param name="RadiusM">Its radius, metres.</param>
+/// <param name="Lines">Ids of the lines it deflects.</param>
+public sealed record PathObstacle(SegmentKind Segment, double X, double Y, double RadiusM, ImmutableArray<string> Lines);
 
 /// <summary>One published line of action.</summary>
 /// <param name="Id">Short name in kebab case, such as gluteus-medius-front.</param>

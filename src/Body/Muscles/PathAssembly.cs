@@ -11,9 +11,9 @@ internal sealed class PathAssembly
         foreach (var side in new[] { Side.Right, Side.Left })
         {
             foreach (var path in table.Paths)
-                Add(path.Id, path.Points.AsSpan(), side);
+                Add(path.Id, path.Points.AsSpan(), side, table.ObstacleOf(path.Id));
             foreach (var part in table.BandParts)
-                Add(part.Id, part.Points.AsSpan(), side);
+                Add(part.Id, part.Points.AsSpan(), side, table.ObstacleOf(part.Id));
             foreach (var range in table.Trusted)
                 Trusted.Add(new TrustedCoordinate(Coordinate(range.Motion, side), range.Least, range.Most));
         }
@@ -27,6 +27,8 @@ internal sealed class PathAssembly
 
     internal List<PathSpan> Spans { get; } = [];
 
+    internal List<ScaledObstacle> Obstacles { get; } = [];
+
     internal List<int> ArmCoordinates { get; } = [];
 
     internal List<int> FirstArm { get; } = [];
@@ -36,7 +38,7 @@ internal sealed class PathAssembly
     internal int ArmCount(int path) =>
         (path + 1 < FirstArm.Count ? FirstArm[path + 1] : ArmCoordinates.Count) - FirstArm[path];
 
-    private void Add(string id, ReadOnlySpan<PathPoint> points, Side side)
+    private void Add(string id, ReadOnlySpan<PathPoint> points, Side side, PathObstacle? obstacle)
     {
         if (points.Length < 2)
             throw new ArgumentException($"The path {id} needs two points.", nameof(points));
@@ -54,7 +56,19 @@ internal sealed class PathAssembly
             Points.Add(Scaled(id, point, segment, side));
         }
 
-        Spans.Add(new PathSpan(firstPoint, points.Length, firstCrossing, Crossings.Count - firstCrossing));
+        Spans.Add(new PathSpan(firstPoint, points.Length, firstCrossing, Crossings.Count - firstCrossing, Obstacle(id, obstacle, side)));
+    }
+
+    private int Obstacle(string id, PathObstacle? obstacle, Side side)
+    {
+        if (obstacle is null)
+            return -1;
+        var segment = Segment(obstacle.Segment, side);
+        if (Points[^1].Segment == segment || Points.All(p => p.Segment != segment))
+            throw new ArgumentException($"The path {id} does not run from the obstacle's segment outward.", nameof(obstacle));
+        var scale = model.Segments[segment].Scale;
+        Obstacles.Add(new ScaledObstacle(segment, scale * obstacle.X, scale * obstacle.Y, scale * obstacle.RadiusM));
+        return Obstacles.Count - 1;
     }
 
     /// <summary>The joints from the inmost segment of a path to its outmost, inner ones first.</summary>

@@ -42,7 +42,8 @@ internal readonly record struct Crossing(int Segment, int FirstCoordinate, int C
 /// <param name="PointCount">How many points.</param>
 /// <param name="FirstCrossing">Index of its first joint.</param>
 /// <param name="CrossingCount">How many joints.</param>
-internal readonly record struct PathSpan(int FirstPoint, int PointCount, int FirstCrossing, int CrossingCount);
+/// <param name="Obstacle">Index of the obstacle it runs round; -1 for none.</param>
+internal readonly record struct PathSpan(int FirstPoint, int PointCount, int FirstCrossing, int CrossingCount, int Obstacle);
 
 /// <summary>A trusted range of one coordinate of the body.</summary>
 /// <param name="Coordinate">Index of the coordinate.</param>

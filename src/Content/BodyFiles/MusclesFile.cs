@@ -11,6 +11,7 @@ namespace MomentArm.Content;
 /// <param name="TrustedSource">Where the trusted angles come from.</param>
 /// <param name="Muscles">The published lines, right side.</param>
 /// <param name="Band">The iliotibial band.</param>
+/// <param name="Obstacles">Bone that lines run round when loaded or lengthened.</param>
 public sealed record MusclesFile(
     [property: JsonPropertyName("$schema")] string Schema,
     string Note,
@@ -18,7 +19,8 @@ public sealed record MusclesFile(
     IReadOnlyDictionary<Motion, double[]> TrustedDeg,
     string TrustedSource,
     IReadOnlyList<MuscleFile> Muscles,
-    BandFile Band)
+    BandFile Band,
+    IReadOnlyList<ObstacleFile> Obstacles)
 {
     internal const string Name = "body/muscles.json";
 
@@ -41,6 +43,9 @@ public sealed record MusclesFile(
         for (var i = 0; i < Muscles.Count; i++)
             Muscles[i].Check($"muscles[{i}]", skeleton, faults);
         Band.Check(Muscles, skeleton, faults);
+        var lines = Muscles.Select(m => m.Id).Concat(Band.Parts.Select(p => p.Id)).ToHashSet();
+        for (var i = 0; i < Obstacles.Count; i++)
+            Obstacles[i].Check($"obstacles[{i}]", lines, faults);
         foreach (var twice in Muscles.Select(m => m.Id).Concat(Band.Parts.Select(p => p.Id)).GroupBy(id => id).Where(g => g.Count() > 1))
             Fault(faults, "muscles", $"The id {twice.Key} is there twice.", "Keep one.");
         return faults.Faults.Count > before
@@ -49,7 +54,8 @@ public sealed record MusclesFile(
                 [.. Muscles.Select(m => m.ToPath())],
                 [.. Band.Parts.Select(p => p.ToPart())],
                 [.. TrustedDeg.Select(t => new TrustedRange(
-                    t.Key, Angle.FromDegrees(t.Value[0]).Radians, Angle.FromDegrees(t.Value[1]).Radians))]);
+                    t.Key, Angle.FromDegrees(t.Value[0]).Radians, Angle.FromDegrees(t.Value[1]).Radians))],
+                [.. Obstacles.Select(o => new PathObstacle(o.Segment, o.AxisM[0], o.AxisM[1], o.RadiusM, [.. o.Lines]))]);
     }
 
     internal static void Fault(FaultList faults, string path, string what, string mend) => faults.Add(Name, null, path, what, mend);
@@ -153,4 +159,25 @@ public sealed record BandPartFile(
 {
     internal BandPart ToPart() => new(
         Id, Name, Function, LengthGroup, [.. From], Share, Caution, [.. Points.Select(p => p.ToPoint())]);
+}
+
+/// <summary>A cylinder across the body that lines run behind and under.</summary>
+/// <param name="Note">What it stands for and what is assumed.</param>
+/// <param name="Segment">The segment that carries it.</param>
+/// <param name="AxisM">Forward and upward place of its axis in the segment's frame, meters.</param>
+/// <param name="RadiusM">Its radius, meters, 0 to 0.2.</param>
+/// <param name="Lines">Ids of the lines it deflects.</param>
+/// <param name="Source">Where place and size come from.</param>
+public sealed record ObstacleFile(
+    string Note, SegmentKind Segment, double[] AxisM, double RadiusM, IReadOnlyList<string> Lines, string Source)
+{
+    internal void Check(string path, IReadOnlySet<string> lines, FaultList faults)
+    {
+        if (AxisM is not [_, _] || AxisM.Any(a => Math.Abs(a) > 1))
+            MusclesFile.Fault(faults, $"{path}.axisM", "Two numbers between -1 and 1 are needed.", "Give [forward, upward] in meters.");
+        if (RadiusM is not (> 0 and <= 0.2))
+            MusclesFile.Fault(faults, $"{path}.radiusM", "The radius must be above 0 and at most 0.2.", "Correct it.");
+        foreach (var id in Lines.Where(id => !lines.Contains(id)))
+            MusclesFile.Fault(faults, $"{path}.lines", $"There is no line \"{id}\".", "Name a muscle or a part of the band.");
+    }
 }

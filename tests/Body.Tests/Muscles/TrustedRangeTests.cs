@@ -43,8 +43,11 @@ public class TrustedRangeTests
                 var pose = MusclesOf.Posed(MusclesOf.Man.Model, [hip, 10, -10, knee, 10, 5, 5, -20, 5, 5]);
                 var trusted = MusclesOf.State(MusclesOf.Man, pose, PathUse.Trusted);
                 var published = MusclesOf.State(MusclesOf.Man, pose, PathUse.AsPublished);
-                Assert.Equal([.. published.Lengths], trusted.Lengths.ToArray());
-                Assert.Equal([.. published.Arms], trusted.Arms.ToArray());
+                foreach (var m in Enumerable.Range(0, MusclesOf.Man.Muscles.Length).Where(m => !MusclesOf.Man.HasObstacle(m)))
+                {
+                    Assert.Equal(published.Lengths[m], trusted.Lengths[m]);
+                    Assert.Equal(published.ArmsOf(m).ToArray(), trusted.ArmsOf(m).ToArray());
+                }
             }
         }
     }
