@@ -8,13 +8,13 @@ using MomentArm.Prescribing;
 
 namespace MomentArm.Cli;
 
-/// <summary>exercise list, draw, load, settle, reach and solve-load.</summary>
+/// <summary>exercise list, draw, load, settle, reach, solve-load and check.</summary>
 internal static class ExerciseCommands
 {
     private static readonly Argument<string> Id = new("id") { Description = "Id of the exercise; see exercise list." };
     private static readonly Option<Side> WorkingSide = SideOption();
 
-    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), LoadCommand.Build(Id, WorkingSide), SettleCommand.Build(Id, WorkingSide), ReachCommand.Build(WorkingSide), SolveLoadCommand.Build(WorkingSide) };
+    internal static Command Build() => new("exercise", "The exercise library.\nExample: momentarm exercise list") { List(), Draw(), LoadCommand.Build(Id, WorkingSide), SettleCommand.Build(Id, WorkingSide), ReachCommand.Build(WorkingSide), SolveLoadCommand.Build(WorkingSide), CheckCommand.Build() };
 
     private static Option<Side> SideOption()
     {
@@ -74,6 +74,9 @@ internal static class ExerciseCommands
         });
         return draw;
     }
+
+    /// <summary>A name of the code in words: "ankle foot".</summary>
+    internal static string Spaced(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? " " + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 
     internal static string NoSuch(string id) => $"There is no exercise \"{id}\". See: momentarm exercise list";
 }

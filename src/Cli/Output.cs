@@ -36,7 +36,7 @@ internal sealed class Output(bool json, TextWriter standard, TextWriter error)
     /// <summary>Reads the content, or prints its faults and gives null.</summary>
     internal ContentLibrary? Library(ParseResult parse)
     {
-        var (library, faults) = ContentLibrary.TryRead(parse.GetValue(CommandLine.ContentFolder)!);
+        var (library, faults) = ContentLibrary.TryRead(parse.GetValue(CommandLine.ContentFolder)!, settle: false);
         if (library is null)
             Faults(faults.Select(f => f.ToString()), faults);
         return library;

@@ -71,7 +71,9 @@ public sealed class ContentLibrary
     }
 
     /// <summary>Reads a content folder; gives the library, or every fault.</summary>
-    public static (ContentLibrary? Library, IReadOnlyList<ContentFault> Faults) TryRead(string folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="settle">Whether every pose is settled for three builds too, which takes seconds; a command that only looks something up need not.</param>
+    public static (ContentLibrary? Library, IReadOnlyList<ContentFault> Faults) TryRead(string folder, bool settle = true)
     {
         var faults = new FaultList();
         if (!Directory.Exists(folder))
@@ -91,7 +93,8 @@ public sealed class ContentLibrary
         var words = Languages.SelectMany(language => WordsReader.Read(folder, language, exercises, faults)).ToImmutableDictionary();
         var patientWords = Languages.Select(language => (Language: language, Words: PatientWordsFile.Read(folder, language, faults)))
             .Where(w => w.Words is not null).ToImmutableDictionary(w => w.Language, w => w.Words!);
-        PoseCheck.Check(body, exercises, faults);
+        if (settle)
+            PoseCheck.Check(body, exercises, faults);
         LengthPoseCheck.Check(body, exam.Measures, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)

@@ -41,6 +41,11 @@ public sealed record ExerciseWords
 
     /// <summary>What one repetition is called: lift, step, stretch, roll.</summary>
     public required string RepetitionWord { get; init; }
+
+    /// <summary>All sentences one after the other, for reading aloud and for grading.</summary>
+    public string AllText => string.Join(" ", ((IEnumerable<string?>)
+        [Title, .. SetUp, .. Steps, Breathing, Feel, .. Watch, Easier, Harder, .. Stop, ShortSpace])
+        .OfType<string>().Select(text => text.TrimEnd('.') + "."));
 }
 
 /// <summary>The words for sides in one language.</summary>

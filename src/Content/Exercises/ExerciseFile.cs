@@ -123,6 +123,9 @@ public sealed record DoseFile
     /// <summary>Effort aimed at, 0 to 10.</summary>
     public int? Effort { get; init; }
 
+    /// <summary>Added weight to start with, kilograms, where the exercise takes one.</summary>
+    public double? WeightKg { get; init; }
+
     /// <summary>Key into sources.json, or "common-practice".</summary>
     public required string Source { get; init; }
 }

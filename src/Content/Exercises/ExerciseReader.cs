@@ -128,6 +128,8 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
         CheckRange(dose.DaysPerWeek, 1, 7, "dose.daysPerWeek", "");
         if (dose.Effort is { } effort)
             CheckRange(effort, 0, 10, "dose.effort", "");
+        if (dose.WeightKg is { } weight)
+            CheckRange(weight, 0, 240, "dose.weightKg", "kg");
     }
 
     private void CheckPoint(string? name, string path)

@@ -66,6 +66,7 @@ internal static class PoseConversion
         RestSeconds = dose.RestSeconds,
         TimesPerDay = dose.TimesPerDay,
         DaysPerWeek = dose.DaysPerWeek,
+        WeightKg = dose.WeightKg,
         Effort = dose.Effort,
     };
 

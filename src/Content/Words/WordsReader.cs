@@ -26,7 +26,7 @@ internal static class WordsReader
                 faults.Add(shown, null, "", $"There is no usable exercise \"{id}\".", "Rename the file, or mend or add the exercise.");
             foreach (var (place, text) in file.Texts())
                 CheckText(shown, place, text, faults);
-            var grade = ReadingGrade.Of(string.Join(" ", file.Texts().Select(t => t.Text.TrimEnd('.') + ".")), language);
+            var grade = ReadingGrade.Of(file.ToWords().AllText, language);
             if (grade > HighestGrade)
             {
                 faults.Add(
