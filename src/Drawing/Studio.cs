@@ -11,6 +11,8 @@ internal sealed class Studio
     private readonly Movement movement;
     private readonly Side working;
     private readonly PictureOptions options;
+    private HeldSetting? setting;
+    private Box? hiding;
 
     internal Studio(BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options)
     {
@@ -38,7 +40,7 @@ internal sealed class Studio
     {
         var frames = movement.Frames;
         var between = FrameBetween.At(movement, fraction);
-        var figure = Place(between);
+        var figure = Place(between, Math.Clamp(fraction, 0, 1));
         var along = Math.Clamp(fraction, 0, 1) * (frames.Length - 1);
         var before = Math.Min((int)along, Math.Max(0, frames.Length - 2));
         if (IsHold || Anchor(between) == Anchor(frames[before]))
@@ -48,7 +50,14 @@ internal sealed class Studio
         return figure.Slide(wanted - figure.Placed.Pose.PelvisPosition);
     }
 
-    internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures) => Drawing.Backdrop.Of(figures, movement.Props, Camera);
+    /// <summary>What stands still behind the body. A table that hides the legs is left to the bodies that are drawn next.</summary>
+    internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures)
+    {
+        if (movement.Frames[0].Orientation == Orientation.Upright && movement.Props.FirstOrDefault(p => p.Kind == PropKind.Table) is { } table
+            && Furniture.TableTop(figures, table) is var top && Furniture.Hides(top, figures[0], Camera))
+            hiding = top;
+        return Drawing.Backdrop.Of(figures, movement.Props, Camera, hiding is not null);
+    }
 
     /// <summary>The body and what it holds.</summary>
     internal ImmutableArray<SceneShape> Body(PlacedFigure figure) => [.. Parts(figure).SelectMany(Shapes)];
@@ -88,17 +97,21 @@ internal sealed class Studio
         return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
     }
 
-    private PlacedFigure Place(PosedFrame frame) => new(model, points, frame, working);
+    private PlacedFigure Place(PosedFrame frame, double fraction = 0) => new(model, points, frame, working) { Fraction = fraction };
 
     private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 
-    private List<BodyPart> Parts(PlacedFigure figure) => FigureParts.Of(
-        figure,
-        Camera,
-        Accent,
-        options.Hair,
-        HeldThings.GrippingHands(figure, movement.Props),
-        HeldThings.Of(figure, movement.Props));
+    private List<BodyPart> Parts(PlacedFigure figure)
+    {
+        var held = HeldThings.Of(figure, Setting, Camera.Toward);
+        if (hiding is { } table)
+            held = held.Append(Furniture.TablePart(table, Camera));
+        var gripping = HeldThings.GrippingHands(figure, Setting);
+        return FigureParts.Of(
+            figure, Camera, Accent, options.Hair, side => HeldThings.GraspOf(figure, Setting, gripping, side), held);
+    }
+
+    private HeldSetting Setting => setting ??= HeldSetting.Of(points, movement, working, Figure(0), Figure(1));
 
     private IEnumerable<SceneShape> Shapes(BodyPart part)
     {

@@ -10,10 +10,10 @@ internal static class FigureParts
     /// <param name="camera">Where from.</param>
     /// <param name="accent">Whether the treated leg, or else the treated arm, carries the accent.</param>
     /// <param name="hair">Hair.</param>
-    /// <param name="gripping">Hands that hold something.</param>
+    /// <param name="grasp">How each hand is closed.</param>
     /// <param name="held">Bands and weights that move with the body.</param>
     internal static List<BodyPart> Of(
-        PlacedFigure figure, Camera camera, AccentOn accent, HairStyle hair, IReadOnlySet<Side> gripping, IEnumerable<BodyPart> held)
+        PlacedFigure figure, Camera camera, AccentOn accent, HairStyle hair, Func<Side, Grasp> grasp, IEnumerable<BodyPart> held)
     {
         var parts = new List<BodyPart>();
         var patches = new List<Patch>();
@@ -31,7 +31,7 @@ internal static class FigureParts
                 ? farArm ? (Tone.FarWorking, Tone.FarWorking) : (Tone.Working, Tone.Working)
                 : (hand, farArm ? Tone.FarShirt : Tone.Shirt);
             parts.AddRange(LegParts.Of(figure, side, leg, shorts));
-            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, gripping.Contains(side)));
+            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, grasp(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
             patches.AddRange(ArmParts.Patches(figure, side, hand, arm, sleeve));
         }

@@ -33,6 +33,8 @@ internal static class PaintOrder
     /// <summary>Balls of the part and the middles between neighbors.</summary>
     private static Disc[] Samples(BodyPart part, Camera camera)
     {
+        if (part.Reach.Length > 0)
+            return [.. part.Reach.Select(camera.See)];
         var samples = new List<Disc>();
         foreach (var hull in part.Layers.Where(layer => layer.Gap).SelectMany(layer => layer.Hulls))
         {
@@ -88,7 +90,14 @@ internal static class PaintOrder
             ("Forearm", "Hand") when sameSide => 0.01,
             ("Thigh", "pelvis") => 0.02,
             ("head", "shirt") => 0.02,
-            ("Hand", "strap" or "HandWeight") => 0.06,
+            ("Hand", "strap" or "HandWeight" or "stick" or "longBand" or "towel" or "bicycle") => 0.06,
+            ("longBand", "Shoe") => 0.06,
+            ("Shoe", "ball" or "smallBall") => 0.04,
+            ("pelvis" or "Shorts" or "Thigh" or "shirt" or "Sleeve" or "Shank", "ball" or "smallBall" or "roller") => 0.06,
+            ("Cuff", "longBand") => 0.04,
+            ("table", "Shoe" or "Shank" or "Thigh" or "Shorts" or "pelvis" or "Cuff") => 10,
+            ("Hand" or "Forearm" or "UpperArm" or "Sleeve" or "shirt" or "head" or "neck", "table") => 10,
+            ("pelvis" or "Shorts", "bicycle") => 0.03,
             ("strap", "Shoe") => 0.06,
             ("Cuff", "Thigh" or "Shank") when sameSide => 0.06,
             ("Cuff", "Shoe") when sameSide => 0.04,
