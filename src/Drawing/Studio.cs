@@ -11,6 +11,9 @@ internal sealed class Studio
     private readonly Movement movement;
     private readonly Side working;
     private readonly PictureOptions options;
+    private readonly Settler settler;
+    private readonly PlacedFigure?[] named;
+    private PlacedBody? last;
     private HeldSetting? setting;
     private Box? hiding;
 
@@ -25,6 +28,8 @@ internal sealed class Studio
         this.movement = movement;
         this.working = working;
         this.options = options;
+        settler = new Settler(model, points);
+        named = new PlacedFigure?[movement.Frames.Length];
         Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working);
         Accent = options.Accent ?? AccentOf(movement);
     }
@@ -39,15 +44,30 @@ internal sealed class Studio
     internal PlacedFigure Figure(double fraction)
     {
         var frames = movement.Frames;
-        var between = FrameBetween.At(movement, fraction);
-        var figure = Place(between, Math.Clamp(fraction, 0, 1));
         var along = Math.Clamp(fraction, 0, 1) * (frames.Length - 1);
         var before = Math.Min((int)along, Math.Max(0, frames.Length - 2));
-        if (IsHold || Anchor(between) == Anchor(frames[before]))
+        var t = along - before;
+        if (IsHold || t <= 0)
+            return Named(before);
+        if (t >= 1)
+            return Named(before + 1);
+        var between = FrameBetween.At(movement, fraction);
+
+        // A neighbor is a good start: the same pose, sooner.
+        var figure = Place(between, Math.Clamp(fraction, 0, 1), last ?? Named(before).Placed);
+        last = figure.Placed;
+        if (Anchor(between) == Anchor(frames[before]))
             return figure;
-        var (from, to) = (Place(frames[before]), Place(frames[before + 1]));
-        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, along - before);
+        var (from, to) = (Named(before), Named(before + 1));
+        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, t);
         return figure.Slide(wanted - figure.Placed.Pose.PelvisPosition);
+    }
+
+    /// <summary>The body in a pose that the movement names, settled once.</summary>
+    private PlacedFigure Named(int index)
+    {
+        var steps = movement.Frames.Length - 1;
+        return named[index] ??= Place(movement.Frames[index], steps == 0 ? 0 : (double)index / steps, null);
     }
 
     /// <summary>What stands still behind the body. A table that hides the legs is left to the bodies that are drawn next.</summary>
@@ -97,7 +117,8 @@ internal sealed class Studio
         return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
     }
 
-    private PlacedFigure Place(PosedFrame frame, double fraction = 0) => new(model, points, frame, working) { Fraction = fraction };
+    private PlacedFigure Place(PosedFrame frame, double fraction, PlacedBody? near) =>
+        new(model, points, frame, working, settler.Settle(frame, working, near)) { Fraction = fraction };
 
     private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 

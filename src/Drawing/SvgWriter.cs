@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Security;
 using System.Text;
@@ -14,6 +15,8 @@ public static class SvgWriter
 
     /// <summary>A bow lower than this (0.6 mm of the room) is written as a line.</summary>
     private const double Flat = 0.06;
+
+    private static readonly ImmutableArray<string> Classes = [.. Enum.GetValues<Tone>().Select(Named)];
 
     /// <summary>A whole standalone SVG document.</summary>
     /// <param name="picture">The picture.</param>
@@ -54,7 +57,9 @@ public static class SvgWriter
     /// <summary>The class of a tone, such as fig-far-skin.</summary>
     /// <param name="tone">The tone.</param>
     /// <returns>The class.</returns>
-    public static string ClassOf(Tone tone)
+    public static string ClassOf(Tone tone) => Classes[(int)tone];
+
+    private static string Named(Tone tone)
     {
         var text = new StringBuilder("fig");
         foreach (var letter in tone.ToString())

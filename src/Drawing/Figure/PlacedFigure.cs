@@ -9,12 +9,18 @@ internal sealed class PlacedFigure
     private readonly SurfacePoints points;
 
     internal PlacedFigure(BodyModel model, SurfacePoints points, PosedFrame frame, Side working)
+        : this(model, points, frame, working, Settling.Settle(model, points, frame, working))
+    {
+    }
+
+    /// <summary>A body that is settled already.</summary>
+    internal PlacedFigure(BodyModel model, SurfacePoints points, PosedFrame frame, Side working, PlacedBody placed)
     {
         Model = model;
         Working = working;
         Orientation = frame.Orientation;
         this.points = points;
-        Placed = Settling.Settle(model, points, frame, working);
+        Placed = placed;
         state = new BodyState(model);
         state.Update(Placed.Pose);
 
