@@ -109,6 +109,19 @@ internal sealed class Studio
         }
     }
 
+    /// <summary>The names of tinted areas; of two sides of one area, the nearer is named.</summary>
+    /// <param name="figure">The body that is drawn.</param>
+    /// <param name="drawn">What is drawn already.</param>
+    internal IEnumerable<SceneShape> Labels(PlacedFigure figure, IReadOnlyList<SceneShape> drawn)
+    {
+        var labels = TintParts.Of(figure, options.Tints)
+            .Where(placed => !string.IsNullOrWhiteSpace(placed.Tint.Label))
+            .Select(placed => (placed.Tint, At: TintParts.Middle(placed.Shape)))
+            .GroupBy(placed => placed.Tint)
+            .Select(same => (Text: same.Key.Label!, At: Camera.Project(same.MaxBy(placed => Math.Round(Camera.Toward.Dot(placed.At), 6)).At)));
+        return options.Tints.Count == 0 ? [] : LabelLayout.Of([.. labels], drawn, Frame.Round(drawn, options.Aspect).Width);
+    }
+
     /// <summary>Frames and flips the shapes, and writes them.</summary>
     internal Picture Finish(IReadOnlyList<SceneShape> shapes)
     {
@@ -128,8 +141,9 @@ internal sealed class Studio
         if (hiding is { } table)
             held = held.Append(Furniture.TablePart(table, Camera));
         var gripping = HeldThings.GrippingHands(figure, Setting);
+        var tinted = TintParts.Paint(TintParts.Of(figure, options.Tints), Camera, options.Palette.Marked);
         return FigureParts.Of(
-            figure, Camera, Accent, options.Hair, side => HeldThings.GraspOf(figure, Setting, gripping, side), held);
+            figure, Camera, Accent, options.Hair, side => HeldThings.GraspOf(figure, Setting, gripping, side), tinted, held);
     }
 
     private HeldSetting Setting => setting ??= HeldSetting.Of(points, movement, working, Figure(0), Figure(1));
