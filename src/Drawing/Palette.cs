@@ -38,6 +38,10 @@ public sealed class Palette
         [Tone.Ghost] = "#dcdcda",
         [Tone.GhostWorking] = "#bfd6cd",
         [Tone.Arrow] = "#9a6700",
+        [Tone.TintWork] = "#d6552f",
+        [Tone.TintStretch] = "#f3c544",
+        [Tone.TintMark] = "#2b3440",
+        [Tone.Label] = "#26303c",
     });
 
     /// <summary>On the dark page.</summary>
@@ -69,6 +73,10 @@ public sealed class Palette
         [Tone.Ghost] = "#363b43",
         [Tone.GhostWorking] = "#2b4c45",
         [Tone.Arrow] = "#e0a93b",
+        [Tone.TintWork] = "#cf4d26",
+        [Tone.TintStretch] = "#f5d469",
+        [Tone.TintMark] = "#171b21",
+        [Tone.Label] = "#e4e7ec",
     });
 
     /// <summary>For printers without color: the treated limb darkest, told apart by lightness alone.</summary>
@@ -100,7 +108,14 @@ public sealed class Palette
         [Tone.Ghost] = "#e0e0e0",
         [Tone.GhostWorking] = "#c8c8c8",
         [Tone.Arrow] = "#000000",
-    });
+        [Tone.TintWork] = "#f4f4f4",
+        [Tone.TintStretch] = "#f4f4f4",
+        [Tone.TintMark] = "#000000",
+        [Tone.Label] = "#111111",
+    }) { Marked = true };
+
+    /// <summary>Whether tinted areas carry stripes, across for work and along for stretch, since their colors are alike.</summary>
+    public bool Marked { get; private init; }
 
     /// <summary>The color of a tone.</summary>
     /// <param name="tone">The tone.</param>

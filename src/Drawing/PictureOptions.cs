@@ -43,4 +43,7 @@ public sealed record PictureOptions
 
     /// <summary>Which part carries the accent; null leaves it to the motion.</summary>
     public AccentOn? Accent { get; init; }
+
+    /// <summary>Areas tinted on the body, the most important first; labels are written in still pictures only.</summary>
+    public IReadOnlyList<Tint> Tints { get; init; } = [];
 }

@@ -21,7 +21,7 @@ public static class Pictures
     {
         var studio = new Studio(model, points, movement, working, options);
         var figure = studio.Figure(fraction);
-        return studio.Finish([.. studio.Backdrop([studio.Figure(0), figure]), .. studio.Body(figure)]);
+        return Labeled(studio, figure, [.. studio.Backdrop([studio.Figure(0), figure]), .. studio.Body(figure)]);
     }
 
     /// <summary>The end pose, with the start pose as a ghost behind it and an arrow along the real path.</summary>
@@ -37,11 +37,13 @@ public static class Pictures
         var studio = new Studio(model, points, movement, working, options);
         var end = studio.Figure(1);
         if (studio.IsHold)
-            return studio.Finish([.. studio.Backdrop([end]), .. studio.Body(end)]);
+            return Labeled(studio, end, [.. studio.Backdrop([end]), .. studio.Body(end)]);
         var path = Enumerable.Range(0, PathSteps + 1).Select(i => studio.Figure((double)i / PathSteps)).ToArray();
         SceneShape[] arrow = [.. MotionArrow.Of(path, studio.Accent, studio.Camera)];
         var shows = arrow.Length > 0;
-        return studio.Finish(
+        return Labeled(
+            studio,
+            end,
         [
             .. studio.Backdrop([path[0], end]),
             .. shows && options.Ghost ? studio.Ghost(path[0], end) : [],
@@ -73,4 +75,7 @@ public static class Pictures
             SvgWriter.Inner(frame.Place(shapes, studio.Camera.Flip), options.Palette);
         return new MovingPicture(frame.Width, frame.Height, Write(backdrop), [.. bodies.Select(body => Write(body))]);
     }
+
+    private static Picture Labeled(Studio studio, PlacedFigure figure, SceneShape[] drawn) =>
+        studio.Finish([.. drawn, .. studio.Labels(figure, drawn)]);
 }

@@ -11,6 +11,11 @@ internal sealed class Studio
     private readonly Movement movement;
     private readonly Side working;
     private readonly PictureOptions options;
+    private readonly Settler settler;
+    private readonly PlacedFigure?[] named;
+    private PlacedBody? last;
+    private HeldSetting? setting;
+    private Box? hiding;
 
     internal Studio(BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options)
     {
@@ -23,6 +28,8 @@ internal sealed class Studio
         this.movement = movement;
         this.working = working;
         this.options = options;
+        settler = new Settler(model, points);
+        named = new PlacedFigure?[movement.Frames.Length];
         Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working);
         Accent = options.Accent ?? AccentOf(movement);
     }
@@ -37,18 +44,40 @@ internal sealed class Studio
     internal PlacedFigure Figure(double fraction)
     {
         var frames = movement.Frames;
-        var between = FrameBetween.At(movement, fraction);
-        var figure = Place(between);
         var along = Math.Clamp(fraction, 0, 1) * (frames.Length - 1);
         var before = Math.Min((int)along, Math.Max(0, frames.Length - 2));
-        if (IsHold || Anchor(between) == Anchor(frames[before]))
+        var t = along - before;
+        if (IsHold || t <= 0)
+            return Named(before);
+        if (t >= 1)
+            return Named(before + 1);
+        var between = FrameBetween.At(movement, fraction);
+
+        // A neighbor is a good start: the same pose, sooner.
+        var figure = Place(between, Math.Clamp(fraction, 0, 1), last ?? Named(before).Placed);
+        last = figure.Placed;
+        if (Anchor(between) == Anchor(frames[before]))
             return figure;
-        var (from, to) = (Place(frames[before]), Place(frames[before + 1]));
-        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, along - before);
+        var (from, to) = (Named(before), Named(before + 1));
+        var wanted = from.Placed.Pose.PelvisPosition.Toward(to.Placed.Pose.PelvisPosition, t);
         return figure.Slide(wanted - figure.Placed.Pose.PelvisPosition);
     }
 
-    internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures) => Drawing.Backdrop.Of(figures, movement.Props, Camera);
+    /// <summary>The body in a pose that the movement names, settled once.</summary>
+    private PlacedFigure Named(int index)
+    {
+        var steps = movement.Frames.Length - 1;
+        return named[index] ??= Place(movement.Frames[index], steps == 0 ? 0 : (double)index / steps, null);
+    }
+
+    /// <summary>What stands still behind the body. A table that hides the legs is left to the bodies that are drawn next.</summary>
+    internal ImmutableArray<SceneShape> Backdrop(PlacedFigure[] figures)
+    {
+        if (movement.Frames[0].Orientation == Orientation.Upright && movement.Props.FirstOrDefault(p => p.Kind == PropKind.Table) is { } table
+            && Furniture.TableTop(figures, table) is var top && Furniture.Hides(top, figures[0], Camera))
+            hiding = top;
+        return Drawing.Backdrop.Of(figures, movement.Props, Camera, hiding is not null);
+    }
 
     /// <summary>The body and what it holds.</summary>
     internal ImmutableArray<SceneShape> Body(PlacedFigure figure) => [.. Parts(figure).SelectMany(Shapes)];
@@ -80,6 +109,19 @@ internal sealed class Studio
         }
     }
 
+    /// <summary>The names of tinted areas; of two sides of one area, the nearer is named.</summary>
+    /// <param name="figure">The body that is drawn.</param>
+    /// <param name="drawn">What is drawn already.</param>
+    internal IEnumerable<SceneShape> Labels(PlacedFigure figure, IReadOnlyList<SceneShape> drawn)
+    {
+        var labels = TintParts.Of(figure, options.Tints)
+            .Where(placed => !string.IsNullOrWhiteSpace(placed.Tint.Label))
+            .Select(placed => (placed.Tint, At: TintParts.Middle(placed.Shape)))
+            .GroupBy(placed => placed.Tint)
+            .Select(same => (Text: same.Key.Label!, At: Camera.Project(same.MaxBy(placed => Math.Round(Camera.Toward.Dot(placed.At), 6)).At)));
+        return options.Tints.Count == 0 ? [] : LabelLayout.Of([.. labels], drawn, Frame.Round(drawn, options.Aspect).Width);
+    }
+
     /// <summary>Frames and flips the shapes, and writes them.</summary>
     internal Picture Finish(IReadOnlyList<SceneShape> shapes)
     {
@@ -88,17 +130,23 @@ internal sealed class Studio
         return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
     }
 
-    private PlacedFigure Place(PosedFrame frame) => new(model, points, frame, working);
+    private PlacedFigure Place(PosedFrame frame, double fraction, PlacedBody? near) =>
+        new(model, points, frame, working, settler.Settle(frame, working, near)) { Fraction = fraction };
 
     private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 
-    private List<BodyPart> Parts(PlacedFigure figure) => FigureParts.Of(
-        figure,
-        Camera,
-        Accent,
-        options.Hair,
-        HeldThings.GrippingHands(figure, movement.Props),
-        HeldThings.Of(figure, movement.Props));
+    private List<BodyPart> Parts(PlacedFigure figure)
+    {
+        var held = HeldThings.Of(figure, Setting, Camera.Toward);
+        if (hiding is { } table)
+            held = held.Append(Furniture.TablePart(table, Camera));
+        var gripping = HeldThings.GrippingHands(figure, Setting);
+        var tinted = TintParts.Paint(TintParts.Of(figure, options.Tints), Camera, options.Palette.Marked);
+        return FigureParts.Of(
+            figure, Camera, Accent, options.Hair, side => HeldThings.GraspOf(figure, Setting, gripping, side), tinted, held);
+    }
+
+    private HeldSetting Setting => setting ??= HeldSetting.Of(points, movement, working, Figure(0), Figure(1));
 
     private IEnumerable<SceneShape> Shapes(BodyPart part)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Security;
 using System.Text;
@@ -14,6 +15,8 @@ public static class SvgWriter
 
     /// <summary>A bow lower than this (0.6 mm of the room) is written as a line.</summary>
     private const double Flat = 0.06;
+
+    private static readonly ImmutableArray<string> Classes = [.. Enum.GetValues<Tone>().Select(Named)];
 
     /// <summary>A whole standalone SVG document.</summary>
     /// <param name="picture">The picture.</param>
@@ -42,7 +45,9 @@ public static class SvgWriter
             .Append("stroke-linejoin=\"round\" stroke-linecap=\"round\" paint-order=\"stroke\">");
         foreach (var shape in shapes)
         {
-            if (shape.Line.IsEmpty)
+            if (shape.Text is not null)
+                WriteText(text, shape, palette);
+            else if (shape.Line.IsEmpty)
                 WriteFilled(text, shape, palette);
             else
                 WriteLine(text, shape, palette);
@@ -54,7 +59,9 @@ public static class SvgWriter
     /// <summary>The class of a tone, such as fig-far-skin.</summary>
     /// <param name="tone">The tone.</param>
     /// <returns>The class.</returns>
-    public static string ClassOf(Tone tone)
+    public static string ClassOf(Tone tone) => Classes[(int)tone];
+
+    private static string Named(Tone tone)
     {
         var text = new StringBuilder("fig");
         foreach (var letter in tone.ToString())
@@ -193,6 +200,21 @@ public static class SvgWriter
         text.Append(
             CultureInfo.InvariantCulture,
             $"<path class=\"{ClassOf(shape.Tone)}\" fill=\"none\" stroke=\"{palette[shape.Tone]}\" stroke-width=\"{shape.LineWidth:0.#}\" d=\"{path}\"/>");
+    }
+
+    // The gap's stroke, painted first, keeps words readable over lines.
+    private static void WriteText(StringBuilder text, SceneShape shape, Palette palette)
+    {
+        var anchor = shape.TextSide switch
+        {
+            TextSide.Start => "start",
+            TextSide.End => "end",
+            TextSide.Middle => "middle",
+        };
+        var at = shape.Line[0];
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"<text class=\"{ClassOf(shape.Tone)}\" fill=\"{palette[shape.Tone]}\" x=\"{at.X:0.#}\" y=\"{at.Y:0.#}\" font-size=\"{shape.TextSize:0.#}\" text-anchor=\"{anchor}\">{SecurityElement.Escape(shape.Text)}</text>");
     }
 
     private static void WritePoint(StringBuilder text, char command, PicturePoint point)

@@ -12,7 +12,8 @@ public sealed class HeldThingsTests
         {
             Ties = [.. tied.Select(hand => new Tie(TieKind.Strap, "palm", hand, "forefootSole", Limb.Working))],
         };
-        return HeldThings.GrippingHands(new PlacedFigure(TestBody.Model, TestBody.Points, frame, Side.Right), [StrapOnWorking]);
+        var figure = new PlacedFigure(TestBody.Model, TestBody.Points, frame, Side.Right);
+        return HeldThings.GrippingHands(figure, new HeldSetting([StrapOnWorking], [], figure, figure));
     }
 
     [Fact]

@@ -51,6 +51,22 @@ public sealed class PaletteTests
         Assert.True(Contrast(palette[Tone.Working], palette[Tone.GhostWorking]) >= 3);
     }
 
+    [Theory]
+    [MemberData(nameof(Palettes))]
+    public void Tints_stand_out_from_the_clothes_and_limbs_under_them(string name)
+    {
+        var palette = Named(name);
+        foreach (var under in (Tone[])[Tone.Working, Tone.FarWorking, Tone.Other, Tone.Shorts, Tone.Shirt])
+        {
+            foreach (var tint in (Tone[])[Tone.TintWork, Tone.TintStretch])
+                Assert.True(Contrast(palette[tint], palette[under]) >= 1.1, $"{tint} on {under} {Contrast(palette[tint], palette[under]):0.00}");
+        }
+
+        var mark = palette.Marked ? Tone.TintMark : Tone.TintWork;
+        Assert.True(Contrast(palette[Tone.TintStretch], palette[mark]) >= 1.7);
+        Assert.True(Contrast(palette[Tone.Label], palette[Tone.Paper]) >= 7);
+    }
+
     [Fact]
     public void In_gray_the_limbs_differ_by_lightness_alone()
     {

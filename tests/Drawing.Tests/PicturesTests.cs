@@ -106,6 +106,11 @@ public sealed class PicturesTests
             .Concat(Pictures.Combined(
                 TestBody.Model, TestBody.Points, SampleMovements.All["hands-and-knees leg lift"] with { View = ViewKind.Back }, Side.Right, PictureOptions.Usual)
                 .Scene.Shapes)
+            .Concat(Combined("clam", Side.Right, PictureOptions.Usual with
+            {
+                Palette = Palette.Gray,
+                Tints = [Tint.Work(JointAction.HipExternalRotation, Limb.Working, "buttock"), Tint.Stretch(MuscleGroup.Hamstrings, Limb.Other)],
+            }).Scene.Shapes)
             .Select(shape => shape.Tone)
             .ToHashSet();
         Assert.Equal([Tone.Paper], Enum.GetValues<Tone>().Except(used));
@@ -167,7 +172,7 @@ public sealed class PicturesTests
             }
         }
 
-        Assert.Equal(Enum.GetValues<PropKind>().Where(kind => kind <= PropKind.Pillow), SampleMovements.All.Values.SelectMany(m => m.Props).Select(p => p.Kind).Distinct().Order());
+        Assert.Equal(Enum.GetValues<PropKind>(), SampleMovements.All.Values.SelectMany(m => m.Props).Select(p => p.Kind).Distinct().Order());
     }
 
     [Fact]
@@ -250,6 +255,6 @@ public sealed class PicturesTests
             Combined(name, Side.Right);
             return Stopwatch.GetElapsedTime(begin).TotalMilliseconds;
         });
-        Assert.InRange(quickest, 0, 50);
+        Assert.InRange(quickest, 0, 10);
     }
 }

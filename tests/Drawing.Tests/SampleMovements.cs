@@ -4,7 +4,7 @@ using MomentArm.Body;
 namespace MomentArm.Drawing.Tests;
 
 /// <summary>Movements that ask something different of the drawing each; angles in degrees, turned into radians here.</summary>
-internal static class SampleMovements
+internal static partial class SampleMovements
 {
     internal static ImmutableDictionary<string, Movement> All { get; } = new Dictionary<string, Movement>
     {
@@ -25,6 +25,27 @@ internal static class SampleMovements
         ["slide down a wall"] = WallSlide(),
         ["raise a weight to the side"] = WeightRaise(),
         ["arm turns out, lying on the side"] = TurnOut(),
+        ["hips up, shoulders on a bench"] = HipThrust(),
+        ["leg hangs over the end of a couch"] = HangingLeg(),
+        ["arm swings, other hand on a table"] = ArmSwing(),
+        ["sitting at a table"] = AtTable(),
+        ["squat on a tilted board"] = BoardSquat(),
+        ["ball between the knees"] = BallSqueeze(),
+        ["ball between back and wall"] = BallAtWall(),
+        ["roller between back and wall"] = RollerAtWall(),
+        ["small ball under the sole"] = SoleOnBall(),
+        ["small ball in the hand"] = BallInHand(),
+        ["arm turns in against a band"] = BandAtDoor(),
+        ["band from ankle to ankle"] = BandLink(),
+        ["band pulled apart"] = BandApart(),
+        ["foot pushes against a band"] = BandAtFoot(),
+        ["towel wrung"] = TowelWrung(),
+        ["knee pressed on a towel"] = KneeOnTowel(),
+        ["stick raised lying"] = StickRaised(),
+        ["stick along the back"] = StickAtBack(),
+        ["pedaling"] = Pedaling(),
+        ["heel on a chair"] = HeelOnChair(),
+        ["standing on a pillow"] = OnPillow(),
     }.ToImmutableDictionary();
 
     private static LimbAngles L(

@@ -3,13 +3,26 @@ using static MomentArm.Body.SegmentKind;
 
 namespace MomentArm.Drawing;
 
+/// <summary>How a hand is closed.</summary>
+internal enum Grasp
+{
+    /// <summary>Fingers straight.</summary>
+    Open,
+
+    /// <summary>Round something thin.</summary>
+    Fist,
+
+    /// <summary>Round a ball as big as a fist.</summary>
+    Ball,
+}
+
 /// <summary>Sleeve, arm and hand of one side.</summary>
 internal static class ArmParts
 {
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve, bool grips)
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve, Grasp grasp)
     {
         var s = side == Side.Right ? "right" : "left";
-        yield return new BodyPart(s + "Hand", new Layer(hand, Hand(f, side, grips)));
+        yield return new BodyPart(s + "Hand", new Layer(hand, Hand(f, side, grasp)));
         yield return new BodyPart(s + "Forearm", Layer.Along(arm, Forearm(f, side)));
         yield return new BodyPart(s + "UpperArm", Layer.Along(arm, Arm(f, side)));
         yield return new BodyPart(s + "Sleeve", Layer.Along(sleeve, Sleeve(f, side)));
@@ -80,11 +93,23 @@ internal static class ArmParts
     ];
 
     // Palm forward, thumb outward in the frame of the hand; a gripping hand curls its fingers toward the palm.
-    private static Ball[][] Hand(PlacedFigure f, Side side, bool grips)
+    private static Ball[][] Hand(PlacedFigure f, Side side, Grasp grasp)
     {
         Ball H(double x, double y, double z, double r) => f.Ball(SegmentKind.Hand, side, x, y, z, r);
         Ball[] palm = [H(0, -0.005, 0, 0.021), H(0, -0.05, 0.022, 0.0165), H(0, -0.075, 0.024, 0.015), H(0, -0.075, -0.024, 0.015), H(0, -0.04, -0.02, 0.017)];
-        if (grips)
+        if (grasp == Grasp.Ball)
+        {
+            return
+            [
+                palm,
+                [H(0.004, -0.08, 0.022, 0.0155), H(0.004, -0.08, -0.022, 0.0155), H(0.04, -0.118, 0.02, 0.0125), H(0.04, -0.116, -0.018, 0.0125)],
+                [H(0.04, -0.118, 0.02, 0.0125), H(0.04, -0.116, -0.018, 0.0125), H(0.078, -0.104, 0.016, 0.0105), H(0.078, -0.102, -0.012, 0.0105)],
+                [H(0.008, -0.03, 0.024, 0.0145), H(0.04, -0.028, 0.034, 0.012)],
+                [H(0.04, -0.028, 0.034, 0.012), H(0.076, -0.042, 0.018, 0.0105)],
+            ];
+        }
+
+        if (grasp == Grasp.Fist)
         {
             return
             [

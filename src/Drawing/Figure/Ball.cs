@@ -35,6 +35,9 @@ internal sealed record BodyPart(string Name, params Layer[] Layers)
 {
     /// <summary>Role in the scene.</summary>
     internal ShapeRole Role { get; init; } = ShapeRole.Body;
+
+    /// <summary>Balls that stand for the part when the painting order is found; empty to take its outlined layers.</summary>
+    internal Ball[] Reach { get; init; } = [];
 }
 
 /// <summary>Flesh without gap that hides the seam between two parts once both are painted.</summary>

@@ -10,10 +10,12 @@ internal static class FigureParts
     /// <param name="camera">Where from.</param>
     /// <param name="accent">Whether the treated leg, or else the treated arm, carries the accent.</param>
     /// <param name="hair">Hair.</param>
-    /// <param name="gripping">Hands that hold something.</param>
+    /// <param name="grasp">How each hand is closed.</param>
+    /// <param name="tinted">Tinted areas, each painted over the parts that carry it.</param>
     /// <param name="held">Bands and weights that move with the body.</param>
     internal static List<BodyPart> Of(
-        PlacedFigure figure, Camera camera, AccentOn accent, HairStyle hair, IReadOnlySet<Side> gripping, IEnumerable<BodyPart> held)
+        PlacedFigure figure, Camera camera, AccentOn accent, HairStyle hair, Func<Side, Grasp> grasp,
+        IEnumerable<(string Under, string Over, BodyPart Part)> tinted, IEnumerable<BodyPart> held)
     {
         var parts = new List<BodyPart>();
         var patches = new List<Patch>();
@@ -31,14 +33,14 @@ internal static class FigureParts
                 ? farArm ? (Tone.FarWorking, Tone.FarWorking) : (Tone.Working, Tone.Working)
                 : (hand, farArm ? Tone.FarShirt : Tone.Shirt);
             parts.AddRange(LegParts.Of(figure, side, leg, shorts));
-            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, gripping.Contains(side)));
+            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, grasp(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
             patches.AddRange(ArmParts.Patches(figure, side, hand, arm, sleeve));
         }
 
         parts.AddRange(TrunkParts.Of(figure, camera.Toward, hair));
         parts.AddRange(held);
-        return WithPatches([.. PaintOrder.Of(parts, camera).Select(i => parts[i])], patches);
+        return WithPatches(WithTints([.. PaintOrder.Of(parts, camera).Select(i => parts[i])], tinted), patches);
     }
 
     private static bool IsFar(PlacedFigure figure, Camera camera, SegmentKind kind, Side side)
@@ -46,6 +48,18 @@ internal static class FigureParts
         var own = camera.Toward.Dot(figure.At(kind, side, 0, 0, 0));
         var other = camera.Toward.Dot(figure.At(kind, side.Other(), 0, 0, 0));
         return own < other - 0.05;
+    }
+
+    // Patches are put right over their parts later, and so come to lie under the tints.
+    private static List<BodyPart> WithTints(List<BodyPart> parts, IEnumerable<(string Under, string Over, BodyPart Part)> tinted)
+    {
+        foreach (var (under, over, part) in tinted)
+        {
+            var at = Math.Max(parts.FindIndex(p => p.Name == under), parts.FindIndex(p => p.Name == over));
+            parts.Insert(at + 1, part);
+        }
+
+        return parts;
     }
 
     private static List<BodyPart> WithPatches(List<BodyPart> parts, List<Patch> patches)

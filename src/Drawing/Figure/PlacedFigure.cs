@@ -9,11 +9,18 @@ internal sealed class PlacedFigure
     private readonly SurfacePoints points;
 
     internal PlacedFigure(BodyModel model, SurfacePoints points, PosedFrame frame, Side working)
+        : this(model, points, frame, working, Settling.Settle(model, points, frame, working))
+    {
+    }
+
+    /// <summary>A body that is settled already.</summary>
+    internal PlacedFigure(BodyModel model, SurfacePoints points, PosedFrame frame, Side working, PlacedBody placed)
     {
         Model = model;
         Working = working;
+        Orientation = frame.Orientation;
         this.points = points;
-        Placed = Settling.Settle(model, points, frame, working);
+        Placed = placed;
         state = new BodyState(model);
         state.Update(Placed.Pose);
 
@@ -43,7 +50,15 @@ internal sealed class PlacedFigure
 
     internal Side Working { get; }
 
+    internal Orientation Orientation { get; }
+
+    /// <summary>How far along the movement the body is, 0 to 1.</summary>
+    internal double Fraction { get; init; }
+
     internal PlacedBody Placed { get; private set; }
+
+    /// <summary>The body as posed; for reading.</summary>
+    internal BodyState State => state;
 
     private double Girth { get; }
 
@@ -69,11 +84,13 @@ internal sealed class PlacedFigure
     internal Ball[] Pair(SegmentKind kind, double x, double y, double z, double radius) =>
         [Ball(kind, Working, x, y, z, radius), Ball(kind, Working.Other(), x, y, z, radius)];
 
-    /// <summary>A named surface point (or the middle of a group) in the room.</summary>
+    /// <summary>A named surface point (or the middle of a group) in the room; without a limb, the middle of both sides.</summary>
     internal Vec3 Surface(string name, Limb? limb)
     {
-        var sum = Vec3.Zero;
         var members = points.Resolve(name);
+        if (limb is null && members[0].BothSides)
+            return Surface(name, Limb.Working).Toward(Surface(name, Limb.Other), 0.5);
+        var sum = Vec3.Zero;
         foreach (var point in members)
         {
             var (segment, local) = point.On(Model, limb?.On(Working));
@@ -82,6 +99,30 @@ internal sealed class PlacedFigure
 
         return (1.0 / members.Length) * sum;
     }
+
+    /// <summary>Which way the skin faces at a named point, in the room, of length 1: away from the middle of its segment.</summary>
+    internal Vec3 Outward(string name, Limb? limb)
+    {
+        var (segment, local) = points.Resolve(name)[0].On(Model, limb?.On(Working));
+        var from = Model.Segments[segment].Kind switch
+        {
+            SegmentKind.Pelvis => local - new Vec3(-0.08, local.Y < -0.12 ? 0.05 : local.Y, 0),
+            SegmentKind.Foot or SegmentKind.Toes => local - new Vec3(Math.Max(local.X, 0.04), 0.03, 0),
+            SegmentKind.Hand => new Vec3(local.X, 0, 0),
+            _ => new Vec3(local.X, 0, local.Z),
+        };
+        return from.Length < 1e-6 ? Vec3.UnitY : (state.Rotations[segment] * from).Normalized();
+    }
+
+    /// <summary>A place of the body in the room.</summary>
+    internal Vec3 Place(BodyPlace place)
+    {
+        var (segment, local) = place.On(Model, points, Working);
+        return state.Point(segment, local);
+    }
+
+    /// <summary>Whether a named point has a twin on the other side.</summary>
+    internal bool HasTwin(string name) => points.Resolve(name)[0].BothSides;
 
     /// <summary>The segment that carries a named point.</summary>
     internal SegmentKind SegmentOf(string name) => points.Resolve(name)[0].Segment;

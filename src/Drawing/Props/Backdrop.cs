@@ -7,13 +7,15 @@ namespace MomentArm.Drawing;
 internal sealed class Backdrop
 {
     private readonly PlacedFigure[] figures;
+    private readonly IReadOnlyList<Prop> props;
     private readonly Camera camera;
     private readonly Vec3 least;
     private readonly Vec3 most;
 
-    private Backdrop(PlacedFigure[] figures, Camera camera)
+    private Backdrop(PlacedFigure[] figures, IReadOnlyList<Prop> props, Camera camera)
     {
         this.figures = figures;
+        this.props = props;
         this.camera = camera;
         var balls = figures.SelectMany(Outer).ToArray();
         least = new Vec3(balls.Min(p => p.X), balls.Min(p => p.Y), balls.Min(p => p.Z));
@@ -21,17 +23,25 @@ internal sealed class Backdrop
     }
 
     /// <summary>The shapes, the farthest first.</summary>
-    internal static ImmutableArray<SceneShape> Of(PlacedFigure[] figures, IReadOnlyList<Prop> props, Camera camera)
+    /// <param name="figures">The body at the start and where it is drawn.</param>
+    /// <param name="props">The props.</param>
+    /// <param name="camera">Where from.</param>
+    /// <param name="tableApart">Whether the table is drawn with the body.</param>
+    internal static ImmutableArray<SceneShape> Of(PlacedFigure[] figures, IReadOnlyList<Prop> props, Camera camera, bool tableApart = false)
     {
-        var backdrop = new Backdrop(figures, camera);
+        var backdrop = new Backdrop(figures, props, camera);
         return
         [
             .. Kind(PropKind.Wall).SelectMany(backdrop.Wall),
             .. backdrop.Floor(props.Any(p => p.Kind == PropKind.Mat)),
+            .. tableApart ? [] : Kind(PropKind.Table).SelectMany(table => Furniture.Table(Furniture.TableTop(figures, table), camera)),
+            .. Kind(PropKind.Bench).SelectMany(backdrop.Bench),
             .. Kind(PropKind.Step).SelectMany(backdrop.Step),
+            .. Kind(PropKind.Board).SelectMany(_ => BoardParts.Of(figures, camera)),
             .. Kind(PropKind.Chair).SelectMany(backdrop.Chair),
             .. Kind(PropKind.Roller).SelectMany(backdrop.Roller),
             .. Kind(PropKind.Pillow).SelectMany(backdrop.Pillow),
+            .. Kind(PropKind.Towel).SelectMany(backdrop.Towel),
         ];
 
         IEnumerable<Prop> Kind(PropKind kind) => props.Where(prop => prop.Kind == kind);
@@ -94,6 +104,7 @@ internal sealed class Backdrop
             .Where(c => c.Contact.Surface is not SurfaceKind.Wall)
             .Select(c => c.Point)
             .ToArray();
+        touching = [.. touching, .. Tops().SelectMany(box => (Vec3[])[box.Least + Inset, box.Most - Inset])];
         if (touching.Length == 0)
             return (least, most);
         if (figures.SelectMany(f => f.Placed.Contacts).Any(c => c.Contact.Surface == SurfaceKind.Seat))
@@ -102,6 +113,23 @@ internal sealed class Backdrop
             new Vec3(touching.Min(p => p.X), 0, touching.Min(p => p.Z)),
             new Vec3(touching.Max(p => p.X), 0, touching.Max(p => p.Z)));
     }
+
+    private static Vec3 Inset => new(0.15, 0, 0.15);
+
+    /// <summary>Benches and tables, which need floor too.</summary>
+    private IEnumerable<Box> Tops()
+    {
+        foreach (var prop in props)
+        {
+            if (prop.Kind == PropKind.Bench && Furniture.BenchTop(figures, props, prop) is { } bench)
+                yield return bench;
+            else if (prop.Kind == PropKind.Table)
+                yield return Furniture.TableTop(figures, prop);
+        }
+    }
+
+    private IEnumerable<SceneShape> Bench(Prop prop) =>
+        Furniture.BenchTop(figures, props, prop) is { } top ? Furniture.Bench(top, camera) : [];
 
     private IEnumerable<SceneShape> Step(Prop prop)
     {
@@ -126,6 +154,13 @@ internal sealed class Backdrop
         var seats = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Seat).Select(c => c.Point).ToArray();
         if (seats.Length == 0 && prop.At is { } at && figures[0].SegmentOf(at) == SegmentKind.Hand)
             return ChairParts.Support(figures[0].Surface(at, prop.Limb ?? Limb.Other), figures[0].At(SegmentKind.Pelvis, null, 0, 0, 0), camera);
+        var rests = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Bench).Select(c => c.Point).ToArray();
+        if (seats.Length == 0 && rests.Length > 0 && !props.Any(p => p.Kind is PropKind.Bench or PropKind.Table))
+        {
+            var rest = (1.0 / rests.Length) * rests.Aggregate(Vec3.Zero, (sum, p) => sum + p);
+            return ChairParts.Rest(rest, figures[0].At(SegmentKind.Pelvis, null, 0, 0, 0), camera);
+        }
+
         var middle = seats.Length > 0
             ? (1.0 / seats.Length) * seats.Aggregate(Vec3.Zero, (sum, p) => sum + p)
             : figures.Select(f => f.At(SegmentKind.Pelvis, null, -0.14, -0.1, 0)).MinBy(p => p.Y);
@@ -136,7 +171,7 @@ internal sealed class Backdrop
     private IEnumerable<SceneShape> Wall(Prop prop)
     {
         var on = figures.SelectMany(f => f.Placed.Contacts).FirstOrDefault(c => c.Contact.Surface == SurfaceKind.Wall);
-        var touch = on is not null ? on.Point - on.Gap * on.Normal
+        var touch = on is not null ? on.Point - (on.Gap + Between(on)) * on.Normal
             : prop.At is { } at ? figures[0].Surface(at, prop.Limb ?? Limb.Other)
             : figures[0].At(SegmentKind.Pelvis, null, -0.22, 0, 0);
 
@@ -162,9 +197,23 @@ internal sealed class Backdrop
         return box.Faces("wall", camera, Tone.Floor, Tone.Floor, Tone.MatEdge);
     }
 
+    /// <summary>How thick a ball or roller between the body and the wall is; 0 where something else touches the wall too.</summary>
+    private double Between(PlacedContact on)
+    {
+        var held = props.FirstOrDefault(p => p.Kind is PropKind.Ball or PropKind.SmallBall or PropKind.Roller && p.At == on.Contact.Point);
+        if (held is null || figures[0].Placed.Contacts.Any(c => c.Contact.Surface == SurfaceKind.Wall && c.Contact.Point != held.At))
+            return 0;
+        return held.Kind == PropKind.Roller ? held.HeightM > 0 ? held.HeightM : 0.15 : BallParts.DiameterOf(held);
+    }
+
     private IEnumerable<SceneShape> Roller(Prop prop)
     {
         var contact = figures[0].Placed.Contacts.FirstOrDefault(c => c.Contact.Surface == SurfaceKind.Roller);
+        return contact is null && RollerParts.AtWall(figures[0], prop) ? [] : RollerOnFloor(prop, contact);
+    }
+
+    private IEnumerable<SceneShape> RollerOnFloor(Prop prop, PlacedContact? contact)
+    {
         var at = contact?.Point ?? figures[0].Surface(prop.At ?? "thighOuter", prop.Limb ?? Limb.Working);
         var diameter = prop.HeightM > 0 ? prop.HeightM : contact?.Contact.HeightM ?? 0.15;
         var lies = figures[0].At(SegmentKind.Head, null, 0, 0, 0) - figures[0].At(SegmentKind.Pelvis, null, 0, 0, 0);
@@ -172,26 +221,50 @@ internal sealed class Backdrop
         var center = new Vec3(at.X, diameter / 2, at.Z);
         var near = center + (across.Dot(camera.Toward) > 0 ? 0.24 : -0.24) * across;
         var far = center - (near - center);
-        Disc End(Vec3 p, double share) => camera.See(new Ball(p, share * diameter / 2));
-        yield return Still("roller", Tone.Prop, [CircleHull.Of([End(near, 1), End(far, 1)])], true);
-        if (Math.Abs(across.Dot(camera.Toward)) < 0.5)
-            yield break;
-        yield return Still("roller", Tone.PropTop, [CircleHull.Of([End(near, 0.9)])]);
-        yield return Still("roller", Tone.PropShade, [CircleHull.Of([End(near, 0.34)])]);
+        foreach (var layer in RollerParts.Layers(near, far, across, diameter / 2, camera.Toward))
+            yield return Still("roller", layer.Tone, [.. layer.Loops(camera)], layer.Gap);
     }
 
     private IEnumerable<SceneShape> Pillow(Prop prop)
     {
-        var at = figures[0].Surface(prop.At ?? "headBack", prop.Limb);
+        var name = prop.At ?? "headBack";
         var height = prop.HeightM > 0 ? prop.HeightM : 0.1;
+        return Soft("pillow", prop, name, height, new Vec3(0.15, 0.06, 0.2));
+    }
+
+    /// <summary>A towel under a part of the body: rolled where the part is well off the ground, else folded.</summary>
+    private IEnumerable<SceneShape> Towel(Prop prop)
+    {
+        if (!HandTools.LiesUnder(figures[0], prop))
+            return [];
+        var above = figures[0].Surface(prop.At!, prop.Limb).Y - Ground(prop);
+        var height = prop.HeightM > 0 ? prop.HeightM : above is > 0.03 and < 0.25 ? above : 0.03;
+        return Soft("towel", prop, prop.At!, height, new Vec3(height > 0.06 ? height / 2 + 0.005 : 0.09, 0.06, 0.15));
+    }
+
+    private double Ground(Prop prop)
+    {
+        var at = figures[0].Surface(prop.At!, prop.Limb);
+        return Tops().Where(box => at.X > box.Least.X && at.X < box.Most.X && at.Z > box.Least.Z && at.Z < box.Most.Z && at.Y > box.Most.Y - 0.03)
+            .Select(box => box.Most.Y)
+            .DefaultIfEmpty(0)
+            .Max();
+    }
+
+    /// <summary>Something soft under a named point, or round it when it is higher up.</summary>
+    private IEnumerable<SceneShape> Soft(string kind, Prop prop, string name, double height, Vec3 half)
+    {
+        var at = figures[0].Surface(name, prop.Limb);
+        var spread = prop.Limb is null && figures[0].HasTwin(name) ? Math.Abs(figures[0].Surface(name, Limb.Working).Z - at.Z) : 0;
         var r = height / 2;
-        var y = at.Y > height + 0.06 ? at.Y : r;
+        var ground = Ground(prop with { At = name });
+        var y = at.Y > ground + height + half.Y ? at.Y : ground + r;
         Disc[] discs =
         [
             .. new[] { (-1, -1), (1, -1), (1, 1), (-1, 1) }.Select(c => camera.See(new Ball(
-                new Vec3(at.X + c.Item1 * (0.15 - r), y, at.Z + c.Item2 * (0.2 - r)), r))),
+                new Vec3(at.X + c.Item1 * (half.X - r), y, at.Z + c.Item2 * (half.Z + spread - r)), r))),
         ];
-        yield return Still("pillow", Tone.PropTop, [CircleHull.Of(discs)], true);
+        yield return Still(kind, Tone.PropTop, [CircleHull.Of(discs)], true);
     }
 
     private static SceneShape Still(string name, Tone tone, ImmutableArray<ImmutableArray<Arc>> loops, bool gap = false) =>

@@ -25,6 +25,17 @@ internal static class ChairParts
         return Build(back, front, ahead, 0.45, hand.Z, camera, hand.Y - 0.025);
     }
 
+    /// <summary>A chair on whose seat a leg rests; its back stands beyond it.</summary>
+    /// <param name="rest">Where the leg touches the seat's top.</param>
+    /// <param name="person">The person's pelvis.</param>
+    /// <param name="camera">Where from.</param>
+    internal static IEnumerable<SceneShape> Rest(Vec3 rest, Vec3 person, Camera camera)
+    {
+        var ahead = rest.X >= person.X;
+        var (x0, x1) = ahead ? (rest.X - 0.12, rest.X + 0.29) : (rest.X - 0.29, rest.X + 0.12);
+        return Build(x0, x1, !ahead, rest.Y, rest.Z, camera);
+    }
+
     private static IEnumerable<SceneShape> Build(
         double x0, double x1, bool backAtLeast, double height, double z, Camera camera, double? backHeight = null)
     {

@@ -2,35 +2,58 @@ using MomentArm.Body;
 
 namespace MomentArm.Drawing;
 
-/// <summary>Straps, bands and weights: what moves with the body and is sorted with its parts.</summary>
+/// <summary>Straps, bands, weights, balls, towels and sticks: what moves with the body and is sorted with its parts.</summary>
 internal static class HeldThings
 {
-    /// <summary>Hands that hold a strap or a weight.</summary>
-    internal static HashSet<Side> GrippingHands(PlacedFigure f, IEnumerable<Prop> props)
+    /// <summary>Hands that hold something.</summary>
+    internal static HashSet<Side> GrippingHands(PlacedFigure f, HeldSetting setting)
     {
         var hands = new HashSet<Side>();
-        foreach (var prop in props)
+        foreach (var prop in setting.Props)
         {
-            if (prop.Kind == PropKind.Strap)
-                hands.UnionWith(StrapHands(f, prop));
-            if (prop.Kind == PropKind.HandWeight)
-                hands.UnionWith(prop.Limb is { } limb ? [limb.On(f.Working)] : [Side.Left, Side.Right]);
+            hands.UnionWith(prop.Kind switch
+            {
+                PropKind.Strap => StrapHands(f, prop),
+                PropKind.Towel when HandTools.Tied(f) => StrapHands(f, prop),
+                PropKind.Towel or PropKind.Stick => HandTools.Hands(f, prop),
+                PropKind.HandWeight => prop.Limb is { } limb ? [limb.On(f.Working)] : [Side.Left, Side.Right],
+                PropKind.Band => LongBandParts.Hands(f, setting),
+                PropKind.Bicycle => [Side.Left, Side.Right],
+                _ => [],
+            });
         }
 
         return hands;
     }
 
+    /// <summary>How a hand is closed.</summary>
+    internal static Grasp GraspOf(PlacedFigure f, HeldSetting setting, IReadOnlySet<Side> gripping, Side side) =>
+        gripping.Contains(side) ? Grasp.Fist
+        : setting.Props.Any(prop => prop.Kind == PropKind.SmallBall && BallParts.InHand(f, prop) && (prop.Limb ?? Limb.Working).On(f.Working) == side) ? Grasp.Ball
+        : Grasp.Open;
+
     /// <summary>The parts of everything held.</summary>
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, IEnumerable<Prop> props) => props.SelectMany(prop => prop.Kind switch
+    /// <param name="f">The body.</param>
+    /// <param name="setting">What they hang on.</param>
+    /// <param name="toward">Toward the viewer.</param>
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, HeldSetting setting, Vec3 toward) => setting.Props.SelectMany(prop => prop.Kind switch
     {
-        PropKind.Strap => Strap(f, prop),
-        PropKind.LoopBand => LoopBand(f, prop),
+        PropKind.Strap => Strap(f, prop, "strap"),
+        PropKind.LoopBand => LoopBand(f, prop, "band"),
         PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.02, 0.032)],
         PropKind.HandWeight => HandWeight(f, prop),
-        _ => [],
+        PropKind.Ball or PropKind.SmallBall => [BallParts.Of(f, prop, setting)],
+        PropKind.Band when LongBandParts.Loops(setting).FirstOrDefault() is { } loop => LoopBand(f, prop with { At = loop.At.At }, "longBand"),
+        PropKind.Band => LongBandParts.Of(f, prop, setting),
+        PropKind.Towel when HandTools.Tied(f) => Strap(f, prop with { At = null }, "towel"),
+        PropKind.Towel when !HandTools.LiesUnder(f, prop) => [HandTools.Towel(f, prop)],
+        PropKind.Roller when RollerParts.AtWall(f, prop) => [RollerParts.Held(f, prop, toward)],
+        PropKind.Stick => [HandTools.Stick(f, prop)],
+        PropKind.Bicycle => [BicycleParts.Of(f, setting)],
+        _ => (IEnumerable<BodyPart>)[],
     });
 
-    private static Vec3 Grip(PlacedFigure f, Side side) => f.At(SegmentKind.Hand, side, 0.024, -0.07, 0);
+    internal static Vec3 Grip(PlacedFigure f, Side side) => f.At(SegmentKind.Hand, side, 0.024, -0.07, 0);
 
     // The hands that the pose ties to the strap hold it; else the hand nearest the loop, and the other when it is close by.
     private static Side[] StrapHands(PlacedFigure f, Prop prop)
@@ -51,9 +74,10 @@ internal static class HeldThings
         return [ownIsNearer ? own : own.Other()];
     }
 
-    private static IEnumerable<BodyPart> Strap(PlacedFigure f, Prop prop)
+    private static IEnumerable<BodyPart> Strap(PlacedFigure f, Prop prop, string name)
     {
         const double half = 0.0085;
+        var tone = name == "towel" ? Tone.PropTop : Tone.Band;
         var side = (prop.Limb ?? Limb.Working).On(f.Working);
         var hands = StrapHands(f, prop);
         var round = new Ball(f.At(SegmentKind.Foot, side, 0.135, -0.022, -0.03), half);
@@ -61,11 +85,11 @@ internal static class HeldThings
         var first = new Ball(Grip(f, hands[0]), half);
         var second = new Ball(Grip(f, hands[^1]), half);
         var hang = new Ball(first.Center - new Vec3(0, 0.11, 0), half * 0.9);
-        yield return new BodyPart("strap", new Layer(Tone.Band, [[first, outer], [outer, round], [round, second]])) { Role = ShapeRole.Held };
-        yield return new BodyPart("strapEnd", new Layer(Tone.Band, [[first, hang]])) { Role = ShapeRole.Held };
+        yield return new BodyPart(name, new Layer(tone, [[first, outer], [outer, round], [round, second]])) { Role = ShapeRole.Held };
+        yield return new BodyPart(name + "End", new Layer(tone, [[first, hang]])) { Role = ShapeRole.Held };
     }
 
-    private static IEnumerable<BodyPart> LoopBand(PlacedFigure f, Prop prop)
+    private static IEnumerable<BodyPart> LoopBand(PlacedFigure f, Prop prop, string name)
     {
         var at = prop.At ?? "kneeOuter";
         yield return Cuff(f, f.Working, at, Tone.Band, 0.021);
@@ -73,10 +97,10 @@ internal static class HeldThings
         var (kind, y, radius) = Round(f, at);
         Ball[] between = [f.Ball(kind, Side.Right, 0, y, 0, 0.0195), f.Ball(kind, Side.Left, 0, y, 0, 0.0195)];
         Ball[] front = [f.Ball(kind, Side.Right, radius * 0.8, y, 0, 0.0195), f.Ball(kind, Side.Left, radius * 0.8, y, 0, 0.0195)];
-        yield return new BodyPart("band", new Layer(Tone.Band, [[.. between, .. front]])) { Role = ShapeRole.Held };
+        yield return new BodyPart(name, new Layer(Tone.Band, [[.. between, .. front]])) { Role = ShapeRole.Held };
     }
 
-    private static BodyPart Cuff(PlacedFigure f, Side side, string at, Tone tone, double half, double spread = 0)
+    internal static BodyPart Cuff(PlacedFigure f, Side side, string at, Tone tone, double half, double spread = 0)
     {
         var (kind, y, radius) = Round(f, at);
         var reach = radius + 0.006 - half;

@@ -10,6 +10,19 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
     /// <summary>A frame that holds the shapes, with margin, widened or heightened to the aspect asked for.</summary>
     internal static Frame Round(IEnumerable<SceneShape> shapes, double? aspect)
     {
+        var bounds = Bounds(shapes);
+        var width = bounds.Width + 2 * Margin;
+        var height = bounds.Height + 2 * Margin;
+        if (aspect is { } ratio)
+            (width, height) = (Math.Max(width, height * ratio), Math.Max(height, width / ratio));
+        (width, height) = (Math.Ceiling(width), Math.Ceiling(height));
+        var (x, y) = (bounds.Left + bounds.Width / 2, bounds.Top + bounds.Height / 2);
+        return new Frame(x - width / 2, y - height / 2, width, height);
+    }
+
+    /// <summary>The bounds of shapes, without margin.</summary>
+    internal static Frame Bounds(IEnumerable<SceneShape> shapes)
+    {
         var (x0, y0, x1, y1) = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
         foreach (var shape in shapes)
         {
@@ -23,12 +36,7 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
             }
         }
 
-        var width = x1 - x0 + 2 * Margin;
-        var height = y1 - y0 + 2 * Margin;
-        if (aspect is { } ratio)
-            (width, height) = (Math.Max(width, height * ratio), Math.Max(height, width / ratio));
-        (width, height) = (Math.Ceiling(width), Math.Ceiling(height));
-        return new Frame((x0 + x1 - width) / 2, (y0 + y1 - height) / 2, width, height);
+        return new Frame(x0, y0, x1 - x0, y1 - y0);
     }
 
     /// <summary>Shapes in this frame, flipped when the camera says so.</summary>
@@ -48,6 +56,13 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
             const double quarter = Math.PI / 2;
             for (var k = Math.Ceiling(Math.Min(arc.From, arc.To) / quarter); k * quarter <= Math.Max(arc.From, arc.To); k++)
                 yield return arc.At(k * quarter);
+        }
+
+        if (shape.Text is { } text)
+        {
+            var words = LabelLayout.BoundsOf(text, shape.TextSize, shape.Line[0], shape.TextSide);
+            yield return new PicturePoint(words.Left, words.Top);
+            yield return new PicturePoint(words.Left + words.Width, words.Top + words.Height);
         }
 
         foreach (var p in shape.Line)

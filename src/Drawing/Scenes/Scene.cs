@@ -27,6 +27,19 @@ public readonly record struct Arc(PicturePoint Center, double Radius, double Fro
         new(Center.X + Radius * Math.Cos(angle), Center.Y + Radius * Math.Sin(angle));
 }
 
+/// <summary>Which side of written words stands at their point.</summary>
+public enum TextSide
+{
+    /// <summary>Their middle.</summary>
+    Middle,
+
+    /// <summary>Where reading starts; the words go right.</summary>
+    Start,
+
+    /// <summary>Where reading ends; the words come from the left.</summary>
+    End,
+}
+
 /// <summary>
 /// A shape of one tone. Filled loops (each a round of arcs joined by straight lines, filled together), or a stroked line.
 /// </summary>
@@ -52,6 +65,15 @@ public sealed record SceneShape
 
     /// <summary>Width of the line, picture units.</summary>
     public double LineWidth { get; init; }
+
+    /// <summary>Words written at the first point of <see cref="Line"/>, on its baseline; null for a drawn shape.</summary>
+    public string? Text { get; init; }
+
+    /// <summary>Height of the letters, picture units.</summary>
+    public double TextSize { get; init; }
+
+    /// <summary>Which side of the words is at that point.</summary>
+    public TextSide TextSide { get; init; }
 
     /// <summary>Whether a gap in the tone of the paper surrounds the shape.</summary>
     public bool Gap { get; init; } = true;
@@ -80,6 +102,12 @@ public sealed record SceneShape
                     .ToImmutableArray()),
             ],
             Line = [.. Line.Select(Flip)],
+            TextSide = TextSide switch
+            {
+                TextSide.Start => TextSide.End,
+                TextSide.End => TextSide.Start,
+                _ => TextSide,
+            },
         };
     }
 }

@@ -17,4 +17,10 @@ public enum ShapeRole
 
     /// <summary>The arrow of the motion.</summary>
     Arrow,
+
+    /// <summary>A tinted area on the body.</summary>
+    Tint,
+
+    /// <summary>A name, or the line to what it names.</summary>
+    Label,
 }

@@ -80,4 +80,16 @@ public enum Tone
 
     /// <summary>The arrow of the motion.</summary>
     Arrow,
+
+    /// <summary>An area whose muscles should work.</summary>
+    TintWork,
+
+    /// <summary>An area that should feel a stretch.</summary>
+    TintStretch,
+
+    /// <summary>Stripes of tinted areas where colors can't tell them apart.</summary>
+    TintMark,
+
+    /// <summary>Names and the lines to what they name.</summary>
+    Label,
 }
