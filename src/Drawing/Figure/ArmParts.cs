@@ -50,24 +50,29 @@ internal static class ArmParts
             f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
             f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
         ];
-        if (arm == sleeve)
-        {
-            Ball[] middle =
-            [
-                f.Ball(UpperArm, side, 0.002, -0.09, 0.0015, 0.051),
-                f.Ball(UpperArm, side, 0.003, -0.15, 0.0008, 0.0458),
-                f.Ball(UpperArm, side, 0.004, -0.21, 0, 0.0398),
-            ];
-            yield return new Patch(s + "UpperArm", s + "Sleeve", true, Layer.Along(arm, middle) with { Gap = false });
-        }
-
         yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(arm, elbow) with { Gap = false });
 
-        // A long sleeve of the accent keeps its seams at wrist and shoulder.
-        if (hand != arm)
-            yield break;
-        yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(hand, wrist) with { Gap = false });
+        if (Armpit(f, side) is { } armpit)
+            yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [armpit], false));
+
+        // An arm of the accent keeps its seam at the wrist.
+        if (hand == arm)
+            yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(hand, wrist) with { Gap = false });
         yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [shoulder], false));
+    }
+
+    /// <summary>Flesh from a raised arm down the side of the chest, growing as the arm goes up; null for an arm that hangs or reaches forward.</summary>
+    private static Ball[]? Armpit(PlacedFigure f, Side side)
+    {
+        var arm = f.At(UpperArm, side, 0, -1, 0) - f.At(UpperArm, side, 0, 0, 0);
+        var down = f.At(Torso, side, 0, -1, 0) - f.At(Torso, side, 0, 0, 0);
+        var raised = Math.Clamp((-arm.Dot(down) / (arm.Length * down.Length) - 0.1) / 0.6, 0, 1);
+        return raised <= 0 ? null :
+        [
+            f.Ball(UpperArm, side, 0.001, -0.02 - 0.075 * raised, 0, 0.049),
+            f.Ball(Torso, side, -0.002, 0.34, 0.1, 0.058),
+            f.Ball(Torso, side, 0, 0.3 - 0.1 * raised, 0.078, 0.078),
+        ];
     }
 
     private static Ball[] Sleeve(PlacedFigure f, Side side) =>

@@ -29,9 +29,8 @@ internal static class FigureParts
                 : farLeg ? Tone.FarOther : Tone.Other;
             var shorts = farLeg ? Tone.FarShorts : Tone.Shorts;
             var hand = farArm ? Tone.FarSkin : Tone.Skin;
-            var (arm, sleeve) = works && accent == AccentOn.Arm
-                ? farArm ? (Tone.FarWorking, Tone.FarWorking) : (Tone.Working, Tone.Working)
-                : (hand, farArm ? Tone.FarShirt : Tone.Shirt);
+            var arm = works && accent == AccentOn.Arm ? farArm ? Tone.FarWorking : Tone.Working : hand;
+            var sleeve = farArm ? Tone.FarShirt : Tone.Shirt;
             parts.AddRange(LegParts.Of(figure, side, leg, shorts));
             parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, grasp(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
@@ -40,7 +39,26 @@ internal static class FigureParts
 
         parts.AddRange(TrunkParts.Of(figure, camera.Toward, hair));
         parts.AddRange(held);
-        return WithPatches(WithTints([.. PaintOrder.Of(parts, camera).Select(i => parts[i])], tinted), patches);
+        List<BodyPart> ordered = [.. PaintOrder.Of(parts, camera).Select(i => parts[i])];
+        Lighten(ordered, patches);
+        return WithPatches(WithTints(ordered, tinted), patches);
+    }
+
+    /// <summary>A farther sleeve that is painted over the shirt takes its tone: in the shade lies only what is behind.</summary>
+    private static void Lighten(List<BodyPart> ordered, List<Patch> patches)
+    {
+        var shirt = ordered.FindIndex(part => part.Name == "shirt");
+        for (var i = shirt + 1; i < ordered.Count; i++)
+        {
+            if (ordered[i].Layers[0].Tone != Tone.FarShirt)
+                continue;
+            var name = ordered[i].Name;
+            ordered[i] = new BodyPart(name, [.. ordered[i].Layers.Select(Lit)]);
+            patches.AddRange(patches.Where(patch => patch.Over == name && patch.Layer.Tone == Tone.FarShirt).ToArray().Select(patch => patch with { Layer = Lit(patch.Layer) }));
+            patches.RemoveAll(patch => patch.Over == name && patch.Layer.Tone == Tone.FarShirt);
+        }
+
+        static Layer Lit(Layer layer) => layer with { Tone = Tone.Shirt };
     }
 
     private static bool IsFar(PlacedFigure figure, Camera camera, SegmentKind kind, Side side)
