@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 namespace MomentArm.Drawing;
 
 /// <summary>How the hair is drawn; it says where the back of the head is.</summary>
@@ -45,5 +46,5 @@ public sealed record PictureOptions
     public AccentOn? Accent { get; init; }
 
     /// <summary>Areas tinted on the body, the most important first; labels are written in still pictures only.</summary>
-    public IReadOnlyList<Tint> Tints { get; init; } = [];
+    public ImmutableArray<Tint> Tints { get; init; } = [];
 }

@@ -119,7 +119,7 @@ internal sealed class Studio
             .Select(placed => (placed.Tint, At: TintParts.Middle(placed.Shape)))
             .GroupBy(placed => placed.Tint)
             .Select(same => (Text: same.Key.Label!, At: Camera.Project(same.MaxBy(placed => Math.Round(Camera.Toward.Dot(placed.At), 6)).At)));
-        return options.Tints.Count == 0 ? [] : LabelLayout.Of([.. labels], drawn, Frame.Round(drawn, options.Aspect).Width);
+        return options.Tints.IsEmpty ? [] : LabelLayout.Of([.. labels], drawn, Frame.Round(drawn, options.Aspect).Width);
     }
 
     /// <summary>Frames and flips the shapes, and writes them.</summary>
