@@ -14,7 +14,7 @@ public sealed class TintsTests
     }
 
     private static Picture Draw(Movement movement, Side side, Palette palette, params Tint[] tints) => Pictures.Combined(
-        TestBody.Model, TestBody.Points, movement, side, PictureOptions.Usual with { Palette = palette, Tints = tints });
+        TestBody.Model, TestBody.Points, movement, side, PictureOptions.Usual with { Palette = palette, Tints = [.. tints] });
 
     private static SceneShape[] Tinted(Picture picture) => [.. picture.Scene.Shapes.Where(shape => shape.Role == ShapeRole.Tint)];
 
