@@ -1,5 +1,6 @@
 using MomentArm.Body;
 using MomentArm.Content;
+using MomentArm.Drawing;
 using MomentArm.Prescribing;
 
 namespace MomentArm.Web.Pages.Library;
@@ -11,10 +12,23 @@ public static class LibraryEndpoints
     {
         services.AddSingleton<ExercisePictures>();
         services.AddSingleton<ReferenceLoads>();
+        services.AddSingleton<LibraryNumbers>();
         return services;
     }
 
-    public static void MapLibrary(this IEndpointRouteBuilder app) => app.MapGet("/exercises/{id}/frames/{side}", Frames);
+    public static void MapLibrary(this IEndpointRouteBuilder app)
+    {
+        app.MapGet("/exercises/{id}/frames/{side}", Frames);
+        app.MapGet("/exercises/{id}/picture/{side}", Picture);
+    }
+
+    /// <summary>Where an exercise's picture is; the content's version makes it another address when the poses change.</summary>
+    public static string PicturePath(ContentLibrary content, Exercise exercise, Side side)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        ArgumentNullException.ThrowIfNull(exercise);
+        return $"/exercises/{exercise.Id}/picture/{ExerciseText.Path(side)}?of={content.Version}";
+    }
 
     /// <summary>Where an exercise's frames are.</summary>
     public static string FramesPath(Exercise exercise, Side side)
@@ -34,5 +48,13 @@ public static class LibraryEndpoints
             frames = moving.Frames.Select(frame => moving.Backdrop + frame),
             dose = new { exercise.Dose.OutSeconds, exercise.Dose.HoldSeconds, exercise.Dose.BackSeconds },
         });
+    }
+
+    private static IResult Picture(string id, string side, ContentLibrary content, ExercisePictures pictures, HttpContext http)
+    {
+        if (content.Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
+            return Results.NotFound();
+        http.Response.Headers.CacheControl = "private, max-age=86400";
+        return Results.Text(SvgWriter.Document(pictures.Combined(exercise, working), exercise.Name, ""), "image/svg+xml");
     }
 }
