@@ -90,7 +90,7 @@ public class CaseLengthsTests
     {
         var reach = Read().Reach;
         Assert.Equal("hip-flexor-half-kneeling", reach.Rank(Library.Exercises, MuscleGroup.HipFlexors, Side.Left)[0].Id);
-        foreach (var exercise in Library.Exercises.Where(e => e.Purpose == Purpose.Stretch))
+        foreach (var exercise in Library.Exercises.Where(e => e.Purpose == Purpose.Stretch && e.Groups.Length > 0 && e.Accepted.All(a => !a.About.Equals(e.Groups[0].ToString(), StringComparison.OrdinalIgnoreCase))))
             Assert.True(reach.Of(exercise, Side.Left).Of(exercise.Groups[0], Side.Left).Lengthens, exercise.Id);
     }
 
