@@ -13,6 +13,7 @@ public static class LibraryEndpoints
         services.AddSingleton<ExercisePictures>();
         services.AddSingleton<ReferenceLoads>();
         services.AddSingleton<LibraryNumbers>();
+        services.AddSingleton<Education.CardPictures>();
         return services;
     }
 
