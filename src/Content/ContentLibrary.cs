@@ -11,6 +11,7 @@ public sealed class ContentLibrary
     private readonly ImmutableDictionary<string, Exercise> exercises;
     private readonly ImmutableDictionary<(string Language, string Id), ExerciseWords> words;
     private readonly ImmutableDictionary<string, PatientWords> patientWords;
+    private readonly ImmutableDictionary<(string Language, string Id), CardWords> cardWords;
 
     private ContentLibrary(
         string version,
@@ -20,8 +21,12 @@ public sealed class ContentLibrary
         ExamContent exam,
         ImmutableDictionary<string, PatientWords> patientWords,
         IReadOnlyList<Exercise> ordered,
-        ImmutableDictionary<(string Language, string Id), ExerciseWords> words)
+        ImmutableDictionary<(string Language, string Id), ExerciseWords> words,
+        IReadOnlyList<EducationCard> cards,
+        ImmutableDictionary<(string Language, string Id), CardWords> cardWords)
     {
+        Cards = cards;
+        this.cardWords = cardWords;
         Version = version;
         Body = body;
         BodyChecks = bodyChecks;
@@ -55,6 +60,9 @@ public sealed class ContentLibrary
 
     /// <summary>Exercises ordered by ladder and rung.</summary>
     public IReadOnlyList<Exercise> Exercises { get; }
+
+    /// <summary>Education cards by part of the body.</summary>
+    public IReadOnlyList<EducationCard> Cards { get; }
 
     /// <summary>What patients read around the exercises, in English.</summary>
     public PatientWords PatientWords => patientWords["en"];
@@ -93,12 +101,15 @@ public sealed class ContentLibrary
         var words = Languages.SelectMany(language => WordsReader.Read(folder, language, exercises, faults)).ToImmutableDictionary();
         var patientWords = Languages.Select(language => (Language: language, Words: PatientWordsFile.Read(folder, language, faults)))
             .Where(w => w.Words is not null).ToImmutableDictionary(w => w.Language, w => w.Words!);
+        var cardReader = new CardReader(body, exercises, sources.Keys.ToHashSet(), faults);
+        var cards = cardReader.ReadAll(folder);
+        var cardWords = Languages.SelectMany(language => cardReader.ReadWords(folder, language, cards)).ToImmutableDictionary();
         if (settle)
             PoseCheck.Check(body, exercises, faults);
         LengthPoseCheck.Check(body, exam.Measures, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
-            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords, exercises, words), []);
+            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords, exercises, words, cards, cardWords), []);
     }
 
     /// <summary>What patients read around the exercises, in a language.</summary>
@@ -107,6 +118,10 @@ public sealed class ContentLibrary
 
     /// <summary>An exercise by id; null when there is none.</summary>
     public Exercise? Exercise(string id) => exercises.GetValueOrDefault(id);
+
+    /// <summary>The words of a card in a language.</summary>
+    /// <exception cref="KeyNotFoundException">There are none: content checks make sure of every language of <see cref="Languages"/>.</exception>
+    public CardWords CardWords(string language, string cardId) => cardWords[(language, cardId)];
 
     /// <summary>The words of an exercise in a language.</summary>
     /// <exception cref="KeyNotFoundException">There are none: content checks make sure of every language of <see cref="Languages"/>.</exception>

@@ -52,6 +52,26 @@ public static class Pictures
         ]);
     }
 
+    /// <summary>One moment of a movement with lines of muscle drawn over the body, to show where they run.</summary>
+    /// <param name="muscles">The body's muscles.</param>
+    /// <param name="points">Named surface points.</param>
+    /// <param name="movement">The movement.</param>
+    /// <param name="working">The side being treated; lines of this side are drawn.</param>
+    /// <param name="fraction">0 start, 1 end.</param>
+    /// <param name="lines">Ids of the lines.</param>
+    /// <param name="options">Choices.</param>
+    /// <returns>The picture.</returns>
+    public static Picture WithLines(
+        MuscleSet muscles, SurfacePoints points, Movement movement, Side working, double fraction, IReadOnlyList<string> lines, PictureOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(muscles);
+        ArgumentNullException.ThrowIfNull(lines);
+        var studio = new Studio(muscles.Model, points, movement, working, options);
+        var figure = studio.Figure(fraction);
+        SceneShape[] shapes = [.. studio.Backdrop([figure]), .. studio.Body(figure), .. studio.Lines(figure, muscles, lines)];
+        return studio.Finish([.. shapes, .. studio.Labels(figure, shapes)]);
+    }
+
     /// <summary>Frames from start to end.</summary>
     /// <param name="model">The body.</param>
     /// <param name="points">Named surface points.</param>

@@ -122,6 +122,27 @@ internal sealed class Studio
         return options.Tints.IsEmpty ? [] : LabelLayout.Of([.. labels], drawn, Frame.Round(drawn, options.Aspect).Width);
     }
 
+    /// <summary>Lines of muscle over the body, of the side being treated.</summary>
+    internal IEnumerable<SceneShape> Lines(PlacedFigure figure, MuscleSet muscles, IReadOnlyList<string> ids)
+    {
+        var (state, lines) = (new BodyState(muscles.Model), new MuscleState(muscles));
+        var pose = figure.Placed.Pose;
+        state.Update(pose);
+        lines.Update(state, pose);
+        foreach (var id in ids)
+        {
+            Disc[] discs = [.. lines.PathPoints(muscles.IndexOf(id, working), state, pose).Select(p => Camera.See(new Ball(p, 0.011)))];
+            yield return new SceneShape
+            {
+                Name = "line",
+                Tone = Tone.Band,
+                Role = ShapeRole.Held,
+                Loops = [.. discs.Zip(discs.Skip(1), (a, b) => CircleHull.Of([a, b]))],
+                Gap = true,
+            };
+        }
+    }
+
     /// <summary>Frames and flips the shapes, and writes them.</summary>
     internal Picture Finish(IReadOnlyList<SceneShape> shapes)
     {

@@ -50,6 +50,9 @@ public sealed record HomeProgram
     /// <summary>The clinician's own words to the patient, if any.</summary>
     public string? Note { get; init; }
 
+    /// <summary>Education cards that go with it, by id, in order.</summary>
+    public ImmutableArray<string> Cards { get; init; } = [];
+
     /// <summary>What was agreed about time, things and positions.</summary>
     public AgreedLimits Agreed { get; init; } = new();
 

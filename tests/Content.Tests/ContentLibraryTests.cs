@@ -12,13 +12,8 @@ public sealed class ContentLibraryTests(ITestOutputHelper output)
         var (library, faults) = ContentLibrary.TryRead(Shipped.Folder);
 
         Assert.True(faults.Count == 0, string.Join(Environment.NewLine, faults));
-        Assert.Equal(
-            [
-                "band-side-step", "bridge", "clam", "hamstring-strap-stretch", "hip-flexor-half-kneeling", "lateral-step-down",
-                "outer-thigh-roll", "quadriceps-strap-stretch", "seated-knee-extension", "side-lying-leg-raise",
-                "single-leg-bridge", "sit-to-stand",
-            ],
-            library!.Exercises.Select(e => e.Id).Order(StringComparer.Ordinal));
+        foreach (var region in library!.Exercises.GroupBy(e => e.Region).OrderBy(g => g.Key))
+            output.WriteLine($"{region.Key}: {region.Count()}");
     }
 
     [Fact]
@@ -30,16 +25,21 @@ public sealed class ContentLibraryTests(ITestOutputHelper output)
         Assert.Equal(Enum.GetValues<BodyPosition>(), exercises.Select(e => e.Position).Distinct().Order());
     }
 
-    [Theory]
-    [InlineData("hip-abductors", "clam", "side-lying-leg-raise", "band-side-step")]
-    [InlineData("hip-extensors", "bridge", "single-leg-bridge")]
-    [InlineData("knee-extensors", "seated-knee-extension", "sit-to-stand", "lateral-step-down")]
-    public void A_ladder_goes_from_easy_to_hard_without_a_missing_rung(string ladder, params string[] ids)
+    [Fact]
+    public void A_ladder_has_no_missing_rung()
     {
-        var rungs = Shipped.Library.Exercises.Where(e => e.Ladder == ladder).ToArray();
+        foreach (var ladder in Shipped.Library.Exercises.GroupBy(e => e.Ladder))
+            Assert.Equal(Enumerable.Range(1, ladder.Count()), ladder.Select(e => e.Rung));
+    }
 
-        Assert.Equal(ids, rungs.Select(e => e.Id));
-        Assert.Equal(Enumerable.Range(1, ids.Length), rungs.Select(e => e.Rung));
+    [Theory]
+    [InlineData("clam", "side-lying-leg-raise")]
+    [InlineData("bridge", "single-leg-bridge")]
+    [InlineData("sit-to-stand", "lateral-step-down")]
+    public void A_harder_form_stands_above_an_easier_one(string easier, string harder)
+    {
+        Assert.Equal(Shipped.Exercise(easier).Ladder, Shipped.Exercise(harder).Ladder);
+        Assert.True(Shipped.Exercise(easier).Rung < Shipped.Exercise(harder).Rung);
     }
 
     [Fact]

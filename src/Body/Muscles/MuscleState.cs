@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace MomentArm.Body;
 
 /// <summary>
@@ -105,6 +107,29 @@ public sealed class MuscleState
         }
 
         return Vec3.Zero;
+    }
+
+    /// <summary>The points of a path that the pose keeps, from the trunk outward, in the room; for drawing it.</summary>
+    /// <param name="muscle">Index of the muscle.</param>
+    /// <param name="state">The posed body of the last update.</param>
+    /// <param name="pose">The same pose.</param>
+    /// <returns>Two points or more, metres; points that run round an obstacle are left out.</returns>
+    public ImmutableArray<Vec3> PathPoints(int muscle, BodyState state, BodyPose pose)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(pose);
+        ref readonly var span = ref Set.Spans[muscle];
+        var points = ImmutableArray.CreateBuilder<Vec3>(span.PointCount);
+        for (var p = span.FirstPoint; p < span.FirstPoint + span.PointCount; p++)
+        {
+            var point = Set.Points[p];
+            if (point.Condition >= 0 && !active[p])
+                continue;
+            var local = point.Moving < 0 ? point.Local : Set.Travels[point.Moving].Evaluate(pose.Angles[Set.Travels[point.Moving].Coordinate]).At;
+            points.Add(state.Point(point.Segment, local));
+        }
+
+        return points.ToImmutable();
     }
 
     /// <summary>Lengths and arms of every muscle. Points that come and go are chosen by the pose.</summary>

@@ -14,6 +14,8 @@ public static class Schemas
     [
         ("body-checks", typeof(ChecksFile)),
         ("capacity", typeof(CapacityFile)),
+        ("card", typeof(CardFile)),
+        ("card-words", typeof(CardWordsFile)),
         ("case", typeof(CaseFile)),
         ("content", typeof(AboutFile)),
         ("danger-signs", typeof(DangerSignsFile)),

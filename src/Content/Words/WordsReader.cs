@@ -7,8 +7,8 @@ namespace MomentArm.Content;
 /// <summary>Reads the words of one language and holds them to plain language: short sentences, grade 6, known side marks.</summary>
 internal static class WordsReader
 {
-    private const int LongestSentence = 15;
-    private const double HighestGrade = 6;
+    internal const int LongestSentence = 15;
+    internal const double HighestGrade = 6;
 
     internal static ImmutableDictionary<(string Language, string Id), ExerciseWords> Read(
         string contentFolder, string language, IReadOnlyList<Exercise> exercises, FaultList faults)

@@ -2,12 +2,13 @@ using System.Globalization;
 using MomentArm.Body;
 using MomentArm.Content;
 using MomentArm.Prescribing;
+using MomentArm.Web.Pages.Education;
 using MomentArm.Web.Pages.Library;
 
 namespace MomentArm.Web.PatientLinks;
 
 /// <summary>Turns a program into what the phone shows, in the patient's words and on their side.</summary>
-internal sealed class OpenedItems(ContentLibrary content, ExercisePictures pictures)
+internal sealed class OpenedItems(ContentLibrary content, ExercisePictures pictures, CardPictures cards)
 {
     private const string Language = "en";
 
@@ -31,6 +32,24 @@ internal sealed class OpenedItems(ContentLibrary content, ExercisePictures pictu
         }
 
         return items;
+    }
+
+    /// <summary>The explanations that go with the program, on the side that works most.</summary>
+    internal IReadOnlyList<OpenedCard> CardsOf(HomeProgram program)
+    {
+        var side = program.Items.Select(i => i.WorkingSide).OfType<Side>().GroupBy(s => s).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault(Side.Right);
+        string Fill(string text) => content.PatientWords.Sides.Fill(text, side);
+        return
+        [
+            .. program.Cards.Select(id => content.Cards.FirstOrDefault(c => c.Id == id)).OfType<EducationCard>().Select(card =>
+            {
+                var words = content.CardWords(Language, card.Id);
+                return new OpenedCard(
+                    Fill(words.Title), [.. words.Text.Select(Fill)],
+                    [.. cards.Of(card, side).Zip(words.Captions, (p, caption) => new OpenedPicture(p.ViewBox, Fill(caption), [p.Inner]))],
+                    [.. words.Help.Select(Fill)]);
+            }),
+        ];
     }
 
     /// <summary>The stop signs; each completes "Stop and call us if".</summary>

@@ -5,8 +5,11 @@ namespace MomentArm.Web.PatientLinks;
 /// <summary>What an opened link answers. Nothing in it names the patient.</summary>
 internal sealed record OpenedProgram(
     int ProgramVersion, OpenedClinic Clinic, string Language, DateOnly Today, int DaysPerWeek, int DoneThisWeek, int Minutes,
-    int PainCeiling, OpenedMorning? AskMorning, string? Note, IReadOnlyList<OpenedItem> Items, IReadOnlyList<string> StopSigns,
-    string About);
+    int PainCeiling, OpenedMorning? AskMorning, string? Note, IReadOnlyList<OpenedItem> Items, IReadOnlyList<OpenedCard> Cards,
+    IReadOnlyList<string> StopSigns, string About);
+
+/// <summary>An explanation that goes with the program.</summary>
+internal sealed record OpenedCard(string Title, IReadOnlyList<string> Text, IReadOnlyList<OpenedPicture> Pictures, IReadOnlyList<string> Help);
 
 internal sealed record OpenedClinic(string Name, string Phone);
 

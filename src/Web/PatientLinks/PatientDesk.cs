@@ -47,6 +47,7 @@ internal sealed class PatientDesk(CaseDesk desk, OpenedItems items)
             days.Contains(today.AddDays(-1)) && !asked ? new OpenedMorning(today) : null,
             string.IsNullOrWhiteSpace(program.Note) ? null : program.Note,
             items.Of(program),
+            items.CardsOf(program),
             items.StopSigns(program),
             desk.Content.PatientWords.About);
     }

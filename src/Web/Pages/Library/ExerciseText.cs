@@ -21,6 +21,14 @@ public static class ExerciseText
     public static string Title<T>(T value)
         where T : struct, Enum => Capital(Words(value));
 
+    /// <summary>Such as "Ankle and foot".</summary>
+    public static string Region(BodyRegion region) => region switch
+    {
+        BodyRegion.AnkleFoot => "Ankle and foot",
+        BodyRegion.ElbowWrist => "Elbow and wrist",
+        _ => Title(region),
+    };
+
     /// <summary>The same with a capital.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
@@ -44,7 +52,8 @@ public static class ExerciseText
     public static string Ladder(Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return FormattableString.Invariant($"{exercise.Ladder.Replace('-', ' ')}, rung {exercise.Rung}");
+        return FormattableString.Invariant($"{exercise.Ladder.Replace('-', ' ')}, rung {exercise.Rung}")
+            + (exercise.Change is { } change ? $" ({Words(change)})" : "");
     }
 
     /// <summary>Whether every typed word is found in name, purpose, targets, position or equipment.</summary>

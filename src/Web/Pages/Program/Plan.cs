@@ -21,6 +21,9 @@ public sealed record Plan
 
     public string? Note { get; init; }
 
+    /// <summary>Education cards that go with it.</summary>
+    public ImmutableArray<string> Cards { get; init; } = [];
+
     public AgreedLimits Agreed { get; init; } = new();
 
     /// <summary>A stored program, opened for editing; an empty plan for none.</summary>
@@ -32,6 +35,7 @@ public sealed record Plan
             DaysPerWeek = program.DaysPerWeek,
             PainCeiling = program.PainCeiling,
             Note = program.Note,
+            Cards = program.Cards.IsDefault ? [] : program.Cards,
             Agreed = program.Agreed,
         };
 

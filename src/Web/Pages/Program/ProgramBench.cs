@@ -151,6 +151,7 @@ public sealed class ProgramBench
         DaysPerWeek = Plan.DaysPerWeek,
         PainCeiling = Plan.PainCeiling,
         Note = string.IsNullOrWhiteSpace(Plan.Note) ? null : Plan.Note.Trim(),
+        Cards = Plan.Cards,
         Agreed = Plan.Agreed,
         EngineVersion = CaseDesk.EngineVersion,
         ContentVersion = desk.Content.Version,

@@ -5,8 +5,9 @@
 /** @typedef {import('./app.js').Screen} Screen */
 /** @typedef {import('./types.js').Compared} Compared */
 
-import { button, h, heading } from './dom.js';
+import { button, h, heading, list } from './dom.js';
 import { missingLine, numberQuestion, sideLine, therapistNote } from './parts.js';
+import { makePicture } from './picture.js';
 import { canBuzz, signal, unlockSound } from './signals.js';
 
 /** @param {App} app @returns {Screen} */
@@ -116,11 +117,34 @@ export function overviewScreen(app) {
           ),
         ),
       ),
+      cards(app),
       settings(app),
       h('p.about', {}, program.about),
       items.length > 0 ? h('div.actions', {}, button('primary big', startText, () => app.begin())) : null,
     ],
   };
+}
+
+/** What the therapist gave along to read; a program kept from before has none. @param {App} app */
+function cards(app) {
+  const given = app.program.cards ?? [];
+  if (given.length === 0) return null;
+  return h(
+    'section.cards',
+    {},
+    h('h2', {}, app.words.goodToKnow),
+    ...given.map((card) =>
+      h(
+        'details.card',
+        {},
+        h('summary', {}, card.title),
+        ...card.pictures.flatMap((picture) => [makePicture(picture, app.words.pictureBroken).element, h('p.caption', {}, picture.alt)]),
+        ...card.text.map((line) => h('p', {}, line)),
+        h('h3', {}, app.words.whatHelps),
+        list(card.help),
+      ),
+    ),
+  );
 }
 
 /** Days done this week, in words and as filled marks. @param {App} app */

@@ -39,6 +39,14 @@
  */
 
 /**
+ * @typedef {object} Card an explanation
+ * @property {string} title
+ * @property {string[]} text
+ * @property {Picture[]} pictures the alternative text is the caption
+ * @property {string[]} help
+ */
+
+/**
  * @typedef {object} Program what the server answers when the link is opened
  * @property {number} programVersion
  * @property {{ name: string, phone: string }} clinic
@@ -51,6 +59,7 @@
  * @property {{ day: string } | null} askMorning
  * @property {string | null} note
  * @property {Item[]} items
+ * @property {Card[]} cards explanations that go with the program
  * @property {string[]} stopSigns
  * @property {string} about
  */

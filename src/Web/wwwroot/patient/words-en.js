@@ -202,6 +202,9 @@ export const words = {
     'Call us if it is still worse tomorrow morning.',
   ],
 
+  goodToKnow: 'Good to know',
+  whatHelps: 'What helps',
+
   noteTitle: 'Anything to tell your therapist?',
   noteHint: 'You can leave this blank. Please do not write your name.',
   noteLabel: 'Your words',

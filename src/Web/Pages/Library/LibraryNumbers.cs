@@ -1,0 +1,32 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text.Json;
+using MomentArm.Body;
+using MomentArm.Content;
+using MomentArm.Prescribing;
+using MomentArm.Web.Clinic;
+
+namespace MomentArm.Web.Pages.Library;
+
+/// <summary>
+/// The whole library computed for a person and a side, kept until what was measured changes. The key is a hash of everything the figures
+/// depend on, so a new test makes a new entry and an old one is never shown.
+/// </summary>
+public sealed class LibraryNumbers(ContentLibrary content, ReferenceLoads reference)
+{
+    private const int MostKept = 200;
+    private readonly ConcurrentDictionary<string, Lazy<ImmutableDictionary<string, LibraryLine>>> kept = new();
+
+    /// <summary>The figures of a patient, or of the reference person when there is none.</summary>
+    public ImmutableDictionary<string, LibraryLine> Of(PatientCase? patient, Side working)
+    {
+        var (loads, reach) = patient is null ? (reference.Loads, reference.Reach) : (patient.Reading.Loads, patient.Reading.Reach);
+        var key = (patient is null ? "reference" : Fingerprint(patient.Facts)) + working;
+        if (kept.Count >= MostKept && !kept.ContainsKey(key))
+            kept.Clear();
+        return kept.GetOrAdd(key, _ => new(() => LibraryLine.All(content.Exercises, loads, reach, working))).Value;
+    }
+
+    private static string Fingerprint(CaseFacts facts) => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(facts)));
+}
