@@ -40,7 +40,7 @@ public class EveryPageTests(Chromium chromium) : IClassFixture<Chromium>
             }
         }
 
-        Assert.Empty(broken);
+        Assert.True(broken.Count == 0, string.Join(Environment.NewLine, broken));
 
         // The page that is not there answers 404, which the console reports; nothing else may be there.
         Assert.DoesNotContain(watched.Faults, f => !f.Contains("404", StringComparison.Ordinal));
