@@ -52,7 +52,7 @@ public class EngineBenchmarks
     [Benchmark]
     public MovementLoad Repetition_of_21_poses_settled_and_loaded() => Loading.Of(person, exercise.Movement, Side.Right, 2);
 
-    private static string Root()
+    internal static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "MomentArm.slnx")))

@@ -11,6 +11,8 @@ internal static class LabelLayout
 
     private const int Directions = 16;
 
+    private const int SamplesPerWord = 15;
+
     /// <summary>Where a written text lies.</summary>
     internal static Frame BoundsOf(string text, double size, PicturePoint at, TextSide side)
     {
@@ -40,7 +42,14 @@ internal static class LabelLayout
         var lines = new List<(PicturePoint, PicturePoint)>();
         foreach (var (text, at) in labels)
         {
-            var best = Places(text, size, at).MinBy(place => Math.Round(Cost(place), 6));
+            var (best, least) = (default(Place), double.MaxValue);
+            foreach (var place in Places(text, size, at))
+            {
+                var cost = Math.Round(Cost(place, least), 6);
+                if (cost < least)
+                    (best, least) = (place, cost);
+            }
+
             taken.Add(best.Bounds);
             lines.Add((best.Tip, at));
             yield return new SceneShape
@@ -52,9 +61,12 @@ internal static class LabelLayout
                 Name = "label", Tone = Tone.Label, Role = ShapeRole.Label, Line = [best.Base], Text = text, TextSize = size, TextSide = best.Side,
             };
 
-            double Cost(Place place)
+            // Ends as soon as it is dearer than the best so far.
+            double Cost(in Place place, double enough)
             {
                 var cost = place.Distance;
+                if (cost >= enough)
+                    return cost;
                 foreach (var other in taken)
                 {
                     if (Overlap(other, place.Bounds, 2))
@@ -71,10 +83,10 @@ internal static class LabelLayout
                         cost += 500;
                 }
 
-                foreach (var p in Samples(place.Bounds))
+                for (var i = 0; i < SamplesPerWord && cost < enough; i++)
                 {
-                    cost += Array.Exists(figure, outline => outline.Holds(p)) ? 60 : 0;
-                    cost += Array.Exists(furniture, outline => outline.Holds(p)) ? 4 : 0;
+                    var p = Sample(place.Bounds, i);
+                    cost += Held(figure, p) ? 60 : Held(furniture, p) ? 4 : 0;
                 }
 
                 return cost;
@@ -102,13 +114,18 @@ internal static class LabelLayout
         }
     }
 
-    private static IEnumerable<PicturePoint> Samples(Frame box)
+    private static PicturePoint Sample(Frame box, int i) =>
+        new(box.Left + box.Width * (i % 5) / 4, box.Top + box.Height * (i / 5) / 2);
+
+    private static bool Held(Outline[] outlines, PicturePoint p)
     {
-        for (var i = 0; i <= 4; i++)
+        foreach (var outline in outlines)
         {
-            for (var j = 0; j <= 2; j++)
-                yield return new PicturePoint(box.Left + box.Width * i / 4, box.Top + box.Height * j / 2);
+            if (outline.Holds(p))
+                return true;
         }
+
+        return false;
     }
 
     private static bool Overlap(Frame a, Frame b, double apart) =>
