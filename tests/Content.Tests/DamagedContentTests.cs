@@ -17,11 +17,11 @@ public sealed class DamagedContentTests : IDisposable
     {
         Change("exercises/clam.json", "\"rung\"", "\"colour\": \"blue\", \"rung\"");
         Change("exercises/bridge.json", "\"ladder\": \"hip-extensors\",", "");
-        Change("exercises/hamstring-strap-stretch.json", "\"rung\": 1", "\"rung\": 1, \"rung\": 2");
+        Change("exercises/hamstring-strap-stretch.json", "\"rung\": 2", "\"rung\": 2, \"rung\": 3");
         Change("exercises/side-lying-leg-raise.json", "\"hipFlexionDeg\": -5", "\"hipFlexionDeg\": 200");
         Change("exercises/single-leg-bridge.json", "\"headBack\"", "\"headBak\"");
         Change("exercises/sit-to-stand.json", "\"acsm-2009\"", "\"acsm-1909\"");
-        Change("exercises/lateral-step-down.json", "\"rung\": 3", "\"rung\": 1");
+        Change("exercises/lateral-step-down.json", "\"rung\": 3,", "\"rung\": 2,");
         Change("words/en/exercises/outer-thigh-roll.json", "Breathe out as you go.", string.Join(' ', Enumerable.Repeat("go", 16)) + ".");
         File.Delete(Path.Combine(folder, "words/en/exercises/quadriceps-strap-stretch.json"));
         File.WriteAllText(Path.Combine(folder, "exercises/band-side-step.json"), "{\n  \"id\": \"band-side-step\",\n  \"name");
