@@ -19,13 +19,13 @@ public static class IntentCheck
     private const double NearlyMost = 0.6;
     private const double Asked = 0.03;
 
-    /// <summary>What an exercise really loads, working side and midline, most asked first; under 3 % left out.</summary>
+    /// <summary>What an exercise really loads, working side and trunk and neck either way, most asked first; under 3 % left out.</summary>
     /// <param name="figures">The figures of the exercise.</param>
     /// <returns>Shares.</returns>
     public static ImmutableArray<LoadShare> Loaded(ExerciseFigures figures)
     {
         ArgumentNullException.ThrowIfNull(figures);
-        return [.. figures.Load.Shares.Where(s => (s.Side == figures.Working || !s.Action.HasSides()) && s.Middle >= Asked)];
+        return [.. figures.Load.Shares.Where(s => (s.Side == figures.Working || s.Action.IsMidline()) && s.Middle >= Asked).DistinctBy(s => s.Action)];
     }
 
     /// <summary>What an exercise really lengthens on the working side, most reach first.</summary>

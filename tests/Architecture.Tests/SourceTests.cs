@@ -9,7 +9,8 @@ public sealed partial class SourceTests
     private static readonly Dictionary<string, string> MarkupLetThrough = new()
     {
         ["src/Web/Pages/Exam/TestPlacing.razor"] = "a picture of the Drawing room",
-        ["src/Web/Pages/Library/ContactSheet.razor"] = "pictures of the Drawing room",
+        ["src/Web/Pages/Education/CardPage.razor"] = "pictures of the Drawing room",
+        ["src/Web/Pages/Education/CardsPage.razor"] = "pictures of the Drawing room",
         ["src/Web/Pages/Library/ExercisePicture.razor"] = "a picture of the Drawing room",
         ["src/Web/Pages/Library/MovementChartFigure.razor"] = "a chart of the Drawing room, which encodes every text",
         ["src/Web/Pages/Program/HandoutPage.razor"] = "the handout of the Documents room, which encodes every text",

@@ -36,8 +36,8 @@ public sealed class SolveLoadCommandTests
 
     [Theory]
     [InlineData("band-side-step", "hip-abductors", "30", "band", "A band of ")]
-    [InlineData("band-side-step", "hip-abductors", "5", "rest", "A rest length of ")]
-    [InlineData("band-side-step", "hip-abductors", "5", "stretch", "A stretch of ")]
+    [InlineData("band-side-step", "hip-abductors", "35", "rest", "A rest length of ")]
+    [InlineData("band-side-step", "hip-abductors", "35", "stretch", "A stretch of ")]
     [InlineData("seated-knee-extension", "knee-extensors", "30", "lever", "The weight ")]
     public async Task Other_knobs_are_turned_too(string id, string group, string share, string knob, string told)
     {

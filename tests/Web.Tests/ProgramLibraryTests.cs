@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text.Json;
 using Microsoft.Extensions.DependencyInjection;
+using MomentArm.Prescribing;
 
 namespace MomentArm.Web;
 
@@ -33,6 +34,13 @@ public sealed class ProgramLibraryTests
             Assert.Contains("Each pose is held still", page, StringComparison.Ordinal);
             Assert.Contains("Pat Invented, ", page, StringComparison.Ordinal);
             Assert.Contains("How far it lengthens", page, StringComparison.Ordinal);
+            if (page.Contains("Load not computed", StringComparison.Ordinal))
+            {
+                // A landing has no pose held between its two ends; the page says so in place of numbers.
+                Assert.Equal(Purpose.Power, exercise.Purpose);
+                continue;
+            }
+
             Assert.Contains("What carries the body", page, StringComparison.Ordinal);
             Assert.Contains("a rule of least effort divides each joint’s torque among muscles", page, StringComparison.Ordinal);
             Assert.Contains("A length test stops at the first tissue that is short", page, StringComparison.Ordinal);
@@ -66,10 +74,11 @@ public sealed class ProgramLibraryTests
         await using var app = new ClinicApp();
         await app.SetUpAsync();
         var browser = await app.SignedInBrowserAsync();
+        var count = app.Services.GetRequiredService<Content.ContentLibrary>().Exercises.Count;
         foreach (var path in new[] { "/exercises/sheet", "/exercises/sheet?palette=gray" })
         {
             var page = await browser.GetStringAsync(path);
-            Assert.Equal(12 * 2 * 3, page.Split("<figcaption").Length - 1);
+            Assert.Equal(count * 2 * 3, page.Split("<figcaption").Length - 1);
         }
     }
 

@@ -21,10 +21,10 @@ internal static class BallParts
     }
 
     /// <summary>The ball of a body at a fraction of the way: where it lies, or where it is held.</summary>
-    internal static BodyPart Of(PlacedFigure f, Prop prop, HeldSetting setting)
+    internal static BodyPart Of(PlacedFigure f, Prop prop, HeldSetting setting, Vec3 toward)
     {
         if (Under(f, prop) is not { } on)
-            return Part(Held(f, prop), prop);
+            return Part(Held(f, prop, toward), prop);
 
         // Between two places it rolls evenly.
         var from = Lying(Under(setting.Start, prop) ?? on);
@@ -43,7 +43,7 @@ internal static class BallParts
         prop.Kind == PropKind.SmallBall && (prop.At is null || f.SegmentOf(prop.At) == SegmentKind.Hand) && Under(f, prop) is null;
 
     /// <summary>Where a ball is that the body holds.</summary>
-    private static Ball Held(PlacedFigure f, Prop prop)
+    private static Ball Held(PlacedFigure f, Prop prop, Vec3 toward)
     {
         var radius = DiameterOf(prop) / 2;
         var at = prop.At ?? "palm";
@@ -58,8 +58,17 @@ internal static class BallParts
         }
 
         if (InHand(f, prop))
-            return f.Ball(SegmentKind.Hand, (prop.Limb ?? Limb.Working).On(f.Working), 0.014 + radius, -0.066, 0, radius);
+            return InPalm(f, (prop.Limb ?? Limb.Working).On(f.Working), radius, toward);
         return new Ball(f.Surface(at, prop.Limb) + radius * Away(f, at, prop.Limb), radius);
+    }
+
+    /// <summary>In the cup of the palm; at the fingertips where the back of the hand would hide it.</summary>
+    private static Ball InPalm(PlacedFigure f, Side side, double radius, Vec3 toward)
+    {
+        var palm = f.At(SegmentKind.Hand, side, 1, 0, 0) - f.At(SegmentKind.Hand, side, 0, 0, 0);
+        return palm.Normalized().Dot(toward) < -0.3
+            ? f.Ball(SegmentKind.Hand, side, 0.014 + radius, -0.115, 0.012, radius)
+            : f.Ball(SegmentKind.Hand, side, 0.014 + radius, -0.066, 0, radius);
     }
 
     /// <summary>Away from the body at a named point: toward the wall it touches, else where its skin faces.</summary>

@@ -101,29 +101,42 @@ internal static class Furniture
     /// <summary>Room for all that lies above, short where the legs hang over the end.</summary>
     private static Box Couch(PlacedFigure[] figures, Vec3[] contacts, double height)
     {
-        Vec3[] lying = [.. contacts, .. figures.SelectMany(Lying).Where(p => p.Y > height - 0.04)];
+        var lying = new List<Vec3>(contacts);
+        lying.AddRange(figures.SelectMany(Trunk));
+        var edges = new List<Vec3>();
+        foreach (var side in (Side[])[Side.Right, Side.Left])
+        {
+            Vec3[] thighs = [.. figures.Select(f => f.At(SegmentKind.Thigh, side, 0, -0.2, 0))];
+            Vec3[] knees = [.. figures.Select(f => f.At(SegmentKind.Shank, side, 0, 0, 0))];
+            Vec3[] feet = [.. figures.Select(f => f.At(SegmentKind.Foot, side, 0.03, 0.03, 0))];
+            if (knees.Any(knee => knee.Y < height - 0.03))
+                edges.AddRange(knees);
+            else if (feet.Any(foot => foot.Y < height - 0.1))
+                edges.AddRange(thighs);
+            else
+                lying.AddRange([.. knees, .. feet]);
+        }
+
         var (x0, x1) = (lying.Min(p => p.X), lying.Max(p => p.X));
         var (z0, z1) = (lying.Min(p => p.Z), lying.Max(p => p.Z));
-        double Pad(double sign) => figures.SelectMany(Knees).Any(k => k.Y < height - 0.03 && sign * (k.X - (sign > 0 ? x1 : x0)) > 0.02) ? 0.05 : 0.1;
+        if (edges.Count > 0 && edges.Average(p => p.X) > (x0 + x1) / 2)
+            x1 = Math.Max(x1 - 0.05, edges.Min(p => p.X) - 0.2);
+        else if (edges.Count > 0)
+            x0 = Math.Min(x0 + 0.05, edges.Max(p => p.X) + 0.2);
         var half = Math.Max((z1 - z0) / 2 + 0.08, 0.33);
         var middle = (z0 + z1) / 2;
-        return new Box(new Vec3(x0 - Pad(-1), 0, middle - half), new Vec3(x1 + Pad(1), height, middle + half));
+        return new Box(new Vec3(x0 - 0.1, 0, middle - half), new Vec3(x1 + 0.1, height, middle + half));
     }
 
-    private static IEnumerable<Vec3> Lying(PlacedFigure f)
+    private static IEnumerable<Vec3> Trunk(PlacedFigure f)
     {
         yield return f.At(SegmentKind.Head, null, 0, 0.2, 0);
         foreach (var side in (Side[])[Side.Right, Side.Left])
         {
             yield return f.At(SegmentKind.Torso, side, 0, 0.3, 0.13);
             yield return f.At(SegmentKind.Pelvis, side, -0.08, 0, 0.12);
-            yield return f.At(SegmentKind.Shank, side, 0, 0, 0);
-            yield return f.At(SegmentKind.Foot, side, 0.03, 0.03, 0);
         }
     }
-
-    private static IEnumerable<Vec3> Knees(PlacedFigure f) =>
-        ((Side[])[Side.Right, Side.Left]).Select(side => f.At(SegmentKind.Shank, side, 0, 0, 0));
 
     /// <summary>A top under some points: so far toward the body, so far away from it, so far to both sides.</summary>
     private static Box Under(PlacedFigure f, Vec3[] points, double height, Pads pads)

@@ -42,7 +42,7 @@ internal static class HeldThings
         PropKind.LoopBand => LoopBand(f, prop, "band"),
         PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.02, 0.032)],
         PropKind.HandWeight => HandWeight(f, prop),
-        PropKind.Ball or PropKind.SmallBall => [BallParts.Of(f, prop, setting)],
+        PropKind.Ball or PropKind.SmallBall => [BallParts.Of(f, prop, setting, toward)],
         PropKind.Band when LongBandParts.Loops(setting).FirstOrDefault() is { } loop => LoopBand(f, prop with { At = loop.At.At }, "longBand"),
         PropKind.Band => LongBandParts.Of(f, prop, setting),
         PropKind.Towel when HandTools.Tied(f) => Strap(f, prop with { At = null }, "towel"),

@@ -23,19 +23,27 @@ internal static class LongBandParts
         var runs = Runs(setting).ToArray();
         if (runs.Length == 0)
             return InHands(f, prop);
-        var posts = new List<Vec3>();
+        var posts = Posts([.. runs.Select(run => run.Anchor).OfType<Vec3>()]);
         var parts = new List<BodyPart>();
         foreach (var (from, to, anchor) in runs)
+            parts.AddRange(Along(f, from, to, anchor is { } at ? posts.MinBy(post => Math.Round((post - at).Length, 9)) : null));
+        return [.. parts, .. posts.Select(Post)];
+    }
+
+    /// <summary>Where posts stand: bands to points near each other share one, as they would at a door.</summary>
+    private static List<Vec3> Posts(IReadOnlyList<Vec3> anchors)
+    {
+        const double near = 0.6;
+        var posts = new List<Vec3>();
+        foreach (var at in anchors)
         {
-            parts.AddRange(Along(f, from, to, anchor));
-            if (anchor is { } at && !posts.Exists(other => (Level(other) - Level(at)).Length < 0.05))
-            {
-                posts.Add(at);
-                parts.Add(Post(at));
-            }
+            if (posts.Exists(post => (post - at).Length < near))
+                continue;
+            Vec3[] shared = [.. anchors.Where(other => (other - at).Length < near)];
+            posts.Add((1.0 / shared.Length) * shared.Aggregate(Vec3.Zero, (sum, p) => sum + p));
         }
 
-        return parts;
+        return posts;
     }
 
     /// <summary>Where a loop lies when the band is tied as one.</summary>
@@ -155,6 +163,4 @@ internal static class LongBandParts
             Reach = [.. Enumerable.Range(0, 12).Select(i => On(top * i / 11, 0.022))],
         };
     }
-
-    private static Vec3 Level(Vec3 v) => new(v.X, 0, v.Z);
 }

@@ -10,6 +10,8 @@ namespace MomentArm.Web.Clinic;
 /// <summary>Loads a case from the records and has it computed; the one way in which pages get numbers.</summary>
 public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeProvider clock)
 {
+    private readonly CaseLoads loads = new();
+
     /// <summary>Version of the computing engine, kept with every stored program.</summary>
     public static string EngineVersion { get; } = typeof(CaseReading).Assembly.GetName().Version?.ToString(3) ?? "0";
 
@@ -94,7 +96,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
         ArgumentNullException.ThrowIfNull(patientCase);
         return Candidates.For(
             content.Exercises,
-            (exercise, side) => patientCase.Reading.Loads.Of(exercise, side, exercise.Dose.WeightKg ?? 0),
+            loads.Of(patientCase),
             patientCase.Accepted,
             patientCase.LimitsUnder(agreed, daysPerWeek),
             patientCase.WorkingSide);

@@ -24,11 +24,12 @@ public static class LibraryEndpoints
     }
 
     /// <summary>Where an exercise's picture is; the content's version makes it another address when the poses change.</summary>
-    public static string PicturePath(ContentLibrary content, Exercise exercise, Side side)
+    public static string PicturePath(ContentLibrary content, Exercise exercise, Side side, PictureMoment moment = PictureMoment.Combined, bool gray = false)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(exercise);
-        return $"/exercises/{exercise.Id}/picture/{ExerciseText.Path(side)}?of={content.Version}";
+        return $"/exercises/{exercise.Id}/picture/{ExerciseText.Path(side)}?of={content.Version}"
+            + (moment == PictureMoment.Combined ? "" : $"&moment={ExerciseText.Words(moment)}") + (gray ? "&palette=gray" : "");
     }
 
     /// <summary>Where an exercise's frames are.</summary>
@@ -51,11 +52,32 @@ public static class LibraryEndpoints
         });
     }
 
-    private static IResult Picture(string id, string side, ContentLibrary content, ExercisePictures pictures, HttpContext http)
+    private static IResult Picture(
+        string id, string side, ContentLibrary content, ExercisePictures pictures, HttpContext http, string? moment = null, string? palette = null)
     {
         if (content.Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
             return Results.NotFound();
+        var gray = palette == "gray";
+        var picture = moment switch
+        {
+            "start" => pictures.Still(exercise, working, false, gray),
+            "end" => pictures.Still(exercise, working, true, gray),
+            _ => pictures.Combined(exercise, working, gray),
+        };
         http.Response.Headers.CacheControl = "private, max-age=86400";
-        return Results.Text(SvgWriter.Document(pictures.Combined(exercise, working), exercise.Name, ""), "image/svg+xml");
+        return Results.Text(SvgWriter.Document(picture, exercise.Name, ""), "image/svg+xml");
     }
+}
+
+/// <summary>Which moment of an exercise a picture shows.</summary>
+public enum PictureMoment
+{
+    /// <summary>The start.</summary>
+    Start,
+
+    /// <summary>The end.</summary>
+    End,
+
+    /// <summary>The end with the start as a ghost.</summary>
+    Combined,
 }

@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using System.Security.Cryptography;
-using System.Text.Json;
 using MomentArm.Body;
 using MomentArm.Content;
 using MomentArm.Prescribing;
@@ -22,11 +20,9 @@ public sealed class LibraryNumbers(ContentLibrary content, ReferenceLoads refere
     public ImmutableDictionary<string, LibraryLine> Of(PatientCase? patient, Side working)
     {
         var (loads, reach) = patient is null ? (reference.Loads, reference.Reach) : (patient.Reading.Loads, patient.Reading.Reach);
-        var key = (patient is null ? "reference" : Fingerprint(patient.Facts)) + working;
+        var key = (patient is null ? "reference" : CaseLoads.Fingerprint(patient.Facts)) + working;
         if (kept.Count >= MostKept && !kept.ContainsKey(key))
             kept.Clear();
         return kept.GetOrAdd(key, _ => new(() => LibraryLine.All(content.Exercises, loads, reach, working))).Value;
     }
-
-    private static string Fingerprint(CaseFacts facts) => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(facts)));
 }
