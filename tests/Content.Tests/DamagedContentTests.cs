@@ -21,7 +21,7 @@ public sealed class DamagedContentTests : IDisposable
         Change("exercises/side-lying-leg-raise.json", "\"hipFlexionDeg\": -5", "\"hipFlexionDeg\": 200");
         Change("exercises/single-leg-bridge.json", "\"headBack\"", "\"headBak\"");
         Change("exercises/sit-to-stand.json", "\"acsm-2009\"", "\"acsm-1909\"");
-        Change("exercises/lateral-step-down.json", "\"rung\": 3,", "\"rung\": 2,");
+        Change("exercises/standing-quadriceps-stretch.json", "\"rung\": 2,", "\"rung\": 1,");
         Change("words/en/exercises/outer-thigh-roll.json", "Breathe out as you go.", string.Join(' ', Enumerable.Repeat("go", 16)) + ".");
         File.Delete(Path.Combine(folder, "words/en/exercises/quadriceps-strap-stretch.json"));
         File.WriteAllText(Path.Combine(folder, "exercises/band-side-step.json"), "{\n  \"id\": \"band-side-step\",\n  \"name");
@@ -37,7 +37,7 @@ public sealed class DamagedContentTests : IDisposable
         AssertFault(faults, "exercises/side-lying-leg-raise.json", null, "poses[0].working.hipFlexionDeg", "200 degrees lies outside -40 to 140", "Correct");
         AssertFault(faults, "exercises/single-leg-bridge.json", null, "poses[0].contacts", "headBak", "surface-points.json");
         AssertFault(faults, "exercises/sit-to-stand.json", null, "dose.source", "acsm-1909", "sources.json");
-        AssertFault(faults, "exercises", null, "knee-extensors", "Rung 1 is held by lateral-step-down and seated-knee-extension", "own rung");
+        AssertFault(faults, "exercises", null, "quadriceps-stretch", "Rung 1 is held by quadriceps-strap-stretch and standing-quadriceps-stretch", "own rung");
         AssertFault(faults, "words/en/exercises/outer-thigh-roll.json", null, "steps[4]", "16 words", "at most 15");
         AssertFault(faults, "words/en/exercises/quadriceps-strap-stretch.json", null, "", "no words", "Write the file");
         AssertFault(faults, "exercises/band-side-step.json", 3, "", "", "Correct");
