@@ -12,6 +12,7 @@ public sealed class ContentLibrary
     private readonly ImmutableDictionary<(string Language, string Id), ExerciseWords> words;
     private readonly ImmutableDictionary<string, PatientWords> patientWords;
     private readonly ImmutableDictionary<(string Language, string Id), CardWords> cardWords;
+    private readonly ImmutableDictionary<string, ImmutableDictionary<Equipment, ThingWords>> things;
 
     private ContentLibrary(
         string version,
@@ -23,8 +24,10 @@ public sealed class ContentLibrary
         IReadOnlyList<Exercise> ordered,
         ImmutableDictionary<(string Language, string Id), ExerciseWords> words,
         IReadOnlyList<EducationCard> cards,
-        ImmutableDictionary<(string Language, string Id), CardWords> cardWords)
+        ImmutableDictionary<(string Language, string Id), CardWords> cardWords,
+        ImmutableDictionary<string, ImmutableDictionary<Equipment, ThingWords>> things)
     {
+        this.things = things;
         Cards = cards;
         this.cardWords = cardWords;
         Version = version;
@@ -104,12 +107,13 @@ public sealed class ContentLibrary
         var cardReader = new CardReader(body, exercises, sources.Keys.ToHashSet(), faults);
         var cards = cardReader.ReadAll(folder);
         var cardWords = Languages.SelectMany(language => cardReader.ReadWords(folder, language, cards)).ToImmutableDictionary();
+        var things = Languages.ToImmutableDictionary(language => language, language => EquipmentWordsFile.Read(folder, language, faults));
         if (settle)
             PoseCheck.Check(body, exercises, faults);
         LengthPoseCheck.Check(body, exam.Measures, faults);
         return faults.Faults.Count > 0
             ? (null, faults.Faults)
-            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords, exercises, words, cards, cardWords), []);
+            : (new ContentLibrary(about.Version, body, bodyChecks!, sources.ToImmutableDictionary(), exam, patientWords, exercises, words, cards, cardWords, things), []);
     }
 
     /// <summary>What patients read around the exercises, in a language.</summary>
@@ -118,6 +122,10 @@ public sealed class ContentLibrary
 
     /// <summary>An exercise by id; null when there is none.</summary>
     public Exercise? Exercise(string id) => exercises.GetValueOrDefault(id);
+
+    /// <summary>What a thing is called for patients, and what a home has in its place.</summary>
+    /// <exception cref="KeyNotFoundException">The language is none of <see cref="Languages"/>.</exception>
+    public ThingWords Thing(string language, Equipment thing) => things[language][thing];
 
     /// <summary>The words of a card in a language.</summary>
     /// <exception cref="KeyNotFoundException">There are none: content checks make sure of every language of <see cref="Languages"/>.</exception>

@@ -19,6 +19,7 @@ public static class Schemas
         ("case", typeof(CaseFile)),
         ("content", typeof(AboutFile)),
         ("danger-signs", typeof(DangerSignsFile)),
+        ("equipment-words", typeof(EquipmentWordsFile)),
         ("exercise", typeof(ExerciseFile)),
         ("exercise-words", typeof(ExerciseWordsFile)),
         ("measure", typeof(MeasureFile)),

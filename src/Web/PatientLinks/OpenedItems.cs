@@ -70,8 +70,10 @@ internal sealed class OpenedItems(ContentLibrary content, ExercisePictures pictu
         var moving = pictures.Moving(exercise, drawn);
         var dose = item.Dose;
         return new OpenedItem(
-            exercise.Id, title, side, sideLine, [.. words.SetUp.Select(Fill)], [.. words.Steps.Select(Fill)], Fill(words.Feel),
+            exercise.Id, title, side, sideLine, [.. words.SetUp.Select(Fill)], [.. words.Steps.Append(words.Breathing).OfType<string>().Select(Fill)], Fill(words.Feel),
             [.. words.Watch.Select(Fill)], Fill(words.Easier), Fill(words.Harder),
+            [.. exercise.Equipment.Select(e => content.Thing(Language, e)).Select(t => $"{char.ToUpperInvariant(t.Name[0])}{t.Name[1..]}. {t.Instead}")],
+            [.. words.Stop.Select(Fill)], words.ShortSpace is { } little ? Fill(little) : null,
             string.IsNullOrWhiteSpace(item.Note) ? null : item.Note, words.RepetitionWord,
             new OpenedDose(
                 dose.Sets, dose.Repetitions, dose.RepetitionsTo, dose.OutSeconds, dose.HoldSeconds, dose.BackSeconds,

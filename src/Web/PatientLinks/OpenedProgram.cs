@@ -19,7 +19,8 @@ internal sealed record OpenedMorning(DateOnly Day);
 /// <summary>One exercise on one side.</summary>
 internal sealed record OpenedItem(
     string ExerciseId, string Title, Side? Side, string? SideLine, IReadOnlyList<string> SetUp, IReadOnlyList<string> Steps,
-    string Feel, IReadOnlyList<string> Watch, string Easier, string Harder, string? Note, string RepetitionWord, OpenedDose Dose,
+    string Feel, IReadOnlyList<string> Watch, string Easier, string Harder, IReadOnlyList<string> Needs, IReadOnlyList<string> Stop,
+    string? ShortSpace, string? Note, string RepetitionWord, OpenedDose Dose,
     OpenedPicture Picture);
 
 internal sealed record OpenedDose(

@@ -12,6 +12,7 @@ namespace MomentArm.Web.Pages.Library;
 /// </summary>
 public sealed class ExercisePictures(ContentLibrary content)
 {
+    private const int MostNamed = 3;
     private readonly ConcurrentDictionary<(string, Side, string, bool), Picture> stills = new();
     private readonly ConcurrentDictionary<(string, Side), MovingPicture> moving = new();
 
@@ -34,6 +35,22 @@ public sealed class ExercisePictures(ContentLibrary content)
         return stills.GetOrAdd(
             (exercise.Id, side, end ? "end" : "start", gray),
             _ => Pictures.Still(Figure, content.Body.Points, exercise.Movement, side, end ? 1 : 0, Options(gray)));
+    }
+
+    /// <summary>The end with the muscles that should work or be stretched tinted and named; null where none is aimed at.</summary>
+    public Picture? Named(Exercise exercise, Side side)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        var limb = exercise.Movement.Bilateral ? (Limb?)null : Limb.Working;
+        Tint[] tints = exercise.Purpose.Loads()
+            ? [.. exercise.Loads.Take(MostNamed).Select(a => Tint.Work(a, limb))]
+            : [.. exercise.Groups.Take(MostNamed).Select(g => Tint.Stretch(g, limb))];
+        tints = [.. tints.DistinctBy(t => t.Area).Select(t => t with { Label = ExerciseText.Words(t.Area) })];
+        return tints.Length == 0
+            ? null
+            : stills.GetOrAdd(
+                (exercise.Id, side, "named", false),
+                _ => Pictures.Still(Figure, content.Body.Points, exercise.Movement, side, 1, PictureOptions.Usual with { Tints = [.. tints] }));
     }
 
     /// <summary>Frames from start to end.</summary>

@@ -62,6 +62,7 @@ public static class LibraryEndpoints
         {
             "start" => pictures.Still(exercise, working, false, gray),
             "end" => pictures.Still(exercise, working, true, gray),
+            "named" => pictures.Named(exercise, working) ?? pictures.Combined(exercise, working),
             _ => pictures.Combined(exercise, working, gray),
         };
         http.Response.Headers.CacheControl = "private, max-age=86400";
@@ -80,4 +81,7 @@ public enum PictureMoment
 
     /// <summary>The end with the start as a ghost.</summary>
     Combined,
+
+    /// <summary>The end with muscles tinted and named.</summary>
+    Named,
 }

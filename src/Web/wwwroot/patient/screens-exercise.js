@@ -58,12 +58,15 @@ function instructions(app, item) {
     'details.more',
     { open: app.firstTime(item.exerciseId) },
     h('summary', {}, words.how),
+    ...part(words.needs, (item.needs ?? []).length > 0 ? list(item.needs) : null),
     ...part(words.setUp, item.setUp.length > 0 ? list(item.setUp) : null),
     ...part(words.steps, item.steps.length > 0 ? list(item.steps, 'ol') : null),
     ...part(words.feel, item.feel),
     ...part(words.watch, item.watch.length > 0 ? list(item.watch) : null),
     ...part(words.easier, item.easier),
     ...part(words.harder, item.harder),
+    ...part(words.littleRoom, item.shortSpace ?? null),
+    ...part(words.stopIf, (item.stop ?? []).length > 0 ? list(item.stop) : null),
   );
 }
 

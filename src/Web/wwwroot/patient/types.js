@@ -32,6 +32,9 @@
  * @property {string[]} watch
  * @property {string} easier
  * @property {string} harder
+ * @property {string[]} needs things, each with what a home has in its place
+ * @property {string[]} stop signs to stop this exercise
+ * @property {string | null} shortSpace what to do where there is little room
  * @property {string | null} note
  * @property {string} repetitionWord
  * @property {Dose} dose

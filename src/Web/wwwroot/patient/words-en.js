@@ -202,6 +202,9 @@ export const words = {
     'Call us if it is still worse tomorrow morning.',
   ],
 
+  needs: 'What you need',
+  littleRoom: 'Little room',
+  stopIf: 'Stop this move if',
   goodToKnow: 'Good to know',
   whatHelps: 'What helps',
 
