@@ -49,11 +49,14 @@ public static class Candidates
         return share.Middle < low ? LoadFit.MaybeLight : share.Middle > high ? LoadFit.MaybeHeavy : LoadFit.Inside;
     }
 
+    /// <summary>What lacks on one side is trained less by both at once: the stronger side may take over (common practice, no source; the half is our choice).</summary>
+    private const double BothSidesForOne = 0.5;
+
     private static Candidate Make(
         Exercise exercise, Func<Exercise, Side, MovementLoad> load, IReadOnlyList<Finding> findings, Limits limits, Side fallbackSide)
     {
         var matches = findings
-            .Select(f => (Finding: f, Match: Match(exercise, f.Impairment)))
+            .Select(f => (Finding: f, Match: Match(exercise, f.Impairment) * (exercise.Movement.Bilateral && f.Impairment?.Side is not null ? BothSidesForOne : 1)))
             .Where(m => m.Match > 0)
             .OrderByDescending(m => m.Match * m.Finding.Weight)
             .ThenBy(m => m.Finding.Id, StringComparer.Ordinal)
