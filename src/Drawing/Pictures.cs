@@ -90,7 +90,7 @@ public static class Pictures
             : Enumerable.Range(0, frames).Select(i => studio.Figure((double)i / (frames - 1))).ToArray();
         var backdrop = studio.Backdrop([figures[0], figures[^1]]);
         var bodies = figures.Select(studio.Body).ToArray();
-        var frame = Frame.Round(backdrop.Concat(bodies.SelectMany(body => body)), options.Aspect);
+        var frame = studio.FrameOf(backdrop.Concat(bodies.SelectMany(body => body)));
         string Write(IEnumerable<SceneShape> shapes) =>
             SvgWriter.Inner(frame.Place(shapes, studio.Camera.Flip), options.Palette);
         return new MovingPicture(frame.Width, frame.Height, Write(backdrop), [.. bodies.Select(body => Write(body))]);

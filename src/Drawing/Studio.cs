@@ -143,10 +143,19 @@ internal sealed class Studio
         }
     }
 
+    /// <summary>The frame of a picture: round everything, or close round the point that the movement names, from start to end.</summary>
+    internal Frame FrameOf(IEnumerable<SceneShape> shapes)
+    {
+        if (movement.CloseUp is not { } point)
+            return Frame.Round(shapes, options.Aspect);
+        var (a, b) = (Camera.Project(Figure(0).Surface(point, Limb.Working)), Camera.Project(Figure(1).Surface(point, Limb.Working)));
+        return Frame.Close(a, b, options.Aspect);
+    }
+
     /// <summary>Frames and flips the shapes, and writes them.</summary>
     internal Picture Finish(IReadOnlyList<SceneShape> shapes)
     {
-        var frame = Frame.Round(shapes, options.Aspect);
+        var frame = FrameOf(shapes);
         var scene = new Scene(frame.Place(shapes, Camera.Flip), frame.Width, frame.Height);
         return new Picture(scene, options.Palette, SvgWriter.Inner(scene.Shapes, options.Palette));
     }

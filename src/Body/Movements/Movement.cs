@@ -177,6 +177,9 @@ public sealed record Movement
     /// <summary>Best direction of view.</summary>
     public required ViewKind View { get; init; }
 
+    /// <summary>Name of the point of the working limb that pictures are drawn close round, for small movements of hand or foot; null for the whole body.</summary>
+    public string? CloseUp { get; init; }
+
     /// <summary>Whether the working and the other limb trade places in the movement (both sides work at once).</summary>
     public bool Bilateral { get; init; }
 }

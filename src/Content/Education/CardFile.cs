@@ -34,6 +34,9 @@ public sealed record CardPictureFile
     /// <summary>Direction of view; that of the exercise when left out, side for a pose.</summary>
     public ViewKind? View { get; init; }
 
+    /// <summary>Point of the working limb that the picture is drawn close round.</summary>
+    public string? CloseUp { get; init; }
+
     /// <summary>Areas to tint.</summary>
     public IReadOnlyList<CardTintFile> Tints { get; init; } = [];
 

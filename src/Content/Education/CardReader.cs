@@ -73,13 +73,15 @@ internal sealed class CardReader(BodyContent body, IReadOnlyList<Exercise> exerc
             : exercises.FirstOrDefault(e => e.Id == raw.Exercise) is { } exercise
                 ? exercise.Movement with { View = raw.View ?? exercise.Movement.View }
                 : null;
+        if (raw.CloseUp is { } point && !body.Points.Has(point))
+            Fault($"{path}.closeUp", $"The body has no point \"{point}\".", "Use a name of body/surface-points.json.");
         if (movement is null)
         {
             Fault($"{path}.exercise", $"There is no usable exercise \"{raw.Exercise}\" and no pose.", "Name an exercise or give a pose.");
             return null;
         }
 
-        return new CardPicture(movement, raw.At, [.. raw.Tints.Select(t => new Tint(t.Area, t.Limb, t.Kind))], [.. raw.Lines]);
+        return new CardPicture(raw.CloseUp is null ? movement : movement with { CloseUp = raw.CloseUp }, raw.At, [.. raw.Tints.Select(t => new Tint(t.Area, t.Limb, t.Kind))], [.. raw.Lines]);
     }
 
     private void Fault(string path, string what, string mend) => faults.Add(file, null, path, what, mend);

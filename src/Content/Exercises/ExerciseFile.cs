@@ -29,6 +29,9 @@ public sealed record ExerciseFile
     /// <summary>Best view.</summary>
     public required ViewKind View { get; init; }
 
+    /// <summary>Point of the working limb that pictures are drawn close round, for small movements of hand or foot.</summary>
+    public string? CloseUp { get; init; }
+
     /// <summary>Whether both sides work at once.</summary>
     public bool Bilateral { get; init; }
 

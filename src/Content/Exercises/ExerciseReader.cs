@@ -48,6 +48,7 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
             CheckPose(raw.Poses[i], $"poses[{i}]");
         for (var i = 0; i < raw.Props.Count; i++)
             CheckPoint(raw.Props[i].At, $"props[{i}].at");
+        CheckPoint(raw.CloseUp, "closeUp");
         var pulls = new PullReader(points, sources, file, faults);
         for (var i = 0; i < raw.AddedLoads.Count; i++)
         {
@@ -86,6 +87,7 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
                 Loads = PoseConversion.ToLoads(raw.AddedLoads),
                 Pulls = pulling,
                 View = raw.View,
+                CloseUp = raw.CloseUp,
                 Bilateral = raw.Bilateral,
             },
             Loads = [.. raw.Loads],

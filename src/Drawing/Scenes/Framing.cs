@@ -7,6 +7,9 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
 {
     private const double Margin = 6;
 
+    /// <summary>Room round a close-up, picture units (centimeters of the body).</summary>
+    private const double CloseRoom = 27;
+
     /// <summary>A frame that holds the shapes, with margin, widened or heightened to the aspect asked for.</summary>
     internal static Frame Round(IEnumerable<SceneShape> shapes, double? aspect)
     {
@@ -18,6 +21,15 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
         (width, height) = (Math.Ceiling(width), Math.Ceiling(height));
         var (x, y) = (bounds.Left + bounds.Width / 2, bounds.Top + bounds.Height / 2);
         return new Frame(x - width / 2, y - height / 2, width, height);
+    }
+
+    /// <summary>A frame close round two places, with room for a forearm or a foot; what lies outside is cut off.</summary>
+    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect)
+    {
+        var height = 2 * CloseRoom + Math.Abs(a.Y - b.Y);
+        var width = Math.Max(2 * CloseRoom + Math.Abs(a.X - b.X), height * (aspect ?? 1));
+        height = Math.Max(height, width / (aspect ?? width / height));
+        return new Frame((a.X + b.X - width) / 2, (a.Y + b.Y - height) / 2, Math.Ceiling(width), Math.Ceiling(height));
     }
 
     /// <summary>The bounds of shapes, without margin.</summary>
