@@ -61,10 +61,15 @@ public sealed class ExercisePoseTests
 
         foreach (var side in Enum.GetValues<Side>())
         {
+            var movement = Shipped.Exercise(id).Movement;
+            PullSetting? setting = null;
             foreach (var placed in Along(id, model, side))
             {
+                // Bands and helping hands hold too: a partner on the heels, a belt.
                 state.Update(placed.Pose);
-                var refusal = Standing.Refusal(state, SupportPoints.Of(model, placed), []);
+                setting ??= PullSetting.From(Shipped.Library.Body.Points, movement, side, state, 0);
+                var pulls = Pulls.On(model, Shipped.Library.Body.Points, movement, side, state, setting);
+                var refusal = Standing.Refusal(state, SupportPoints.Of(model, placed), [.. pulls.All]);
                 Assert.True(refusal is null, $"{id}, {side}: {refusal}");
             }
         }
