@@ -8,7 +8,7 @@ using MomentArm.Records;
 namespace MomentArm.Web.Clinic;
 
 /// <summary>Loads a case from the records and has it computed; the one way in which pages get numbers.</summary>
-public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeProvider clock)
+public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, ClinicLibraries libraries, TimeProvider clock)
 {
     /// <summary>Version of the computing engine, kept with every stored program.</summary>
     public static string EngineVersion { get; } = typeof(CaseReading).Assembly.GetName().Version?.ToString(3) ?? "0";
@@ -18,6 +18,9 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
 
     /// <summary>The content.</summary>
     public ContentLibrary Content => content;
+
+    /// <summary>The exercises of a clinic: shipped and its own.</summary>
+    public Task<ClinicLibrary> LibraryAsync(Acting who, CancellationToken cancellationToken = default) => libraries.ForAsync(who, cancellationToken);
 
     /// <summary>Today in a clinic's time zone.</summary>
     public DateOnly Today(Records.Clinic clinic) => DateOnly.FromDateTime(Now(clinic));
@@ -76,6 +79,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
             Latest = await stores.Programs.LatestAsync(who, episode.Id),
             Today = Today(clinic),
             Clinic = clinic,
+            Library = await libraries.ForAsync(who),
         };
     }
 
@@ -93,7 +97,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
     {
         ArgumentNullException.ThrowIfNull(patientCase);
         return Candidates.For(
-            content.Exercises,
+            patientCase.Library.Exercises,
             (exercise, side) => patientCase.Reading.Loads.Of(exercise, side, exercise.Dose.WeightKg ?? 0),
             patientCase.Accepted,
             patientCase.LimitsUnder(agreed, daysPerWeek),

@@ -39,7 +39,7 @@ public sealed class ProgramBench
 
     private ImmutableArray<ProgramItem> Items => [.. Plan.Items.Select(i => i.Item)];
 
-    public Exercise? Exercise(string id) => desk.Content.Exercise(id);
+    public Exercise? Exercise(string id) => patientCase.Library.Exercise(id);
 
     /// <summary>Takes a changed plan; the one before can be brought back.</summary>
     public void Take(Plan changed)
