@@ -80,7 +80,7 @@ public sealed class OwnFormTests
             Assert.NotEmpty(OwnForm.Read(text[..length]).Faults);
     }
 
-    private static FormFile Copy(string id)
+    private static OwnFormFile Copy(string id)
     {
         var form = ShippedForms.Read(Shipped.Library, Shipped.Folder, id)!;
         return form with { Exercise = form.Exercise with { Id = "own-" + id } };

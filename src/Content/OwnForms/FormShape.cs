@@ -35,7 +35,7 @@ internal static partial class FormShape
     }
 
     /// <summary>Tells what is too long or too many, and ids that could not stand in an address.</summary>
-    internal static void CheckSizes(FormFile form, string shown, FaultList faults)
+    internal static void CheckSizes(OwnFormFile form, string shown, FaultList faults)
     {
         var exercise = form.Exercise;
         if (!Id().IsMatch(exercise.Id))
@@ -87,7 +87,7 @@ internal static partial class FormShape
         }
     }
 
-    private static IEnumerable<(int Count, string Path)> Lists(FormFile form)
+    private static IEnumerable<(int Count, string Path)> Lists(OwnFormFile form)
     {
         var e = form.Exercise;
         yield return (e.Loads.Count, "loads");
@@ -107,7 +107,7 @@ internal static partial class FormShape
         }
     }
 
-    private static IEnumerable<(string Text, string Path)> Texts(FormFile form)
+    private static IEnumerable<(string Text, string Path)> Texts(OwnFormFile form)
     {
         var e = form.Exercise;
         return e.Cautions.Select(t => (t, "cautions")).Concat(e.Avoid.Select(t => (t, "avoid"))).Concat(e.BeyondModel.Select(t => (t, "beyondModel")))

@@ -26,11 +26,11 @@ public sealed record OwnForm(Exercise Exercise, ExerciseWords English, ExerciseW
     public ExerciseWords Words(string language) => language == "es" && Spanish is not null ? Spanish : English;
 
     /// <summary>Writes a form as a file.</summary>
-    public static string Write(FormFile form) => JsonSerializer.Serialize(form, StrictJson.Options);
+    public static string Write(OwnFormFile form) => JsonSerializer.Serialize(form, StrictJson.Options);
 
     /// <summary>Reads a file without judging what it says; gives the form, or every fault that keeps it from being one.</summary>
     /// <param name="text">The file.</param>
-    public static (FormFile? Form, IReadOnlyList<ContentFault> Faults) Read(string text)
+    public static (OwnFormFile? Form, IReadOnlyList<ContentFault> Faults) Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var faults = new FaultList();
@@ -41,7 +41,7 @@ public sealed record OwnForm(Exercise Exercise, ExerciseWords English, ExerciseW
         }
 
         FormShape.Check(text, Shown, faults);
-        var form = faults.Faults.Count > 0 ? null : StrictJson.Read<FormFile>(text, Shown, faults);
+        var form = faults.Faults.Count > 0 ? null : StrictJson.Read<OwnFormFile>(text, Shown, faults);
         return (form, faults.Faults);
     }
 
@@ -49,7 +49,7 @@ public sealed record OwnForm(Exercise Exercise, ExerciseWords English, ExerciseW
     /// <param name="form">The form.</param>
     /// <param name="library">The shipped content: body, sources and ids.</param>
     /// <param name="settle">Whether its poses are settled for three builds too.</param>
-    public static (OwnForm? Form, IReadOnlyList<ContentFault> Faults) Check(FormFile form, ContentLibrary library, bool settle = true)
+    public static (OwnForm? Form, IReadOnlyList<ContentFault> Faults) Check(OwnFormFile form, ContentLibrary library, bool settle = true)
     {
         ArgumentNullException.ThrowIfNull(form);
         ArgumentNullException.ThrowIfNull(library);

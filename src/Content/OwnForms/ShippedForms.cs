@@ -7,7 +7,7 @@ public static class ShippedForms
     /// <param name="library">The content.</param>
     /// <param name="folder">The folder the content was read from.</param>
     /// <param name="id">The exercise.</param>
-    public static FormFile? Read(ContentLibrary library, string folder, string id)
+    public static OwnFormFile? Read(ContentLibrary library, string folder, string id)
     {
         ArgumentNullException.ThrowIfNull(library);
         if (library.Exercise(id) is null)
@@ -18,6 +18,6 @@ public static class ShippedForms
         var spanish = StrictJson.ReadFile<ExerciseWordsFile>(Path.Combine(folder, "words", "es", "exercises", id + ".json"), id, faults);
         return exercise is null || english is null
             ? null
-            : new FormFile { Format = OwnForm.CurrentFormat, Exercise = exercise, Words = new FormWordsFile { En = english, Es = spanish } };
+            : new OwnFormFile { Format = OwnForm.CurrentFormat, Exercise = exercise, Words = new FormWordsFile { En = english, Es = spanish } };
     }
 }

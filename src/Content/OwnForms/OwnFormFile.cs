@@ -1,7 +1,7 @@
 namespace MomentArm.Content;
 
 /// <summary>A clinic's own form in one file: the exercise and its words. The same text is kept in the records and sent to another clinic.</summary>
-public sealed record FormFile
+public sealed record OwnFormFile
 {
     /// <summary>The number of this way of writing forms; a higher one is of a newer program.</summary>
     public required int Format { get; init; }
