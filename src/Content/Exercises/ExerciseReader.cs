@@ -39,6 +39,15 @@ internal sealed class ExerciseReader(SurfacePoints points, ISet<string> sources,
         return [.. exercises.OrderBy(e => e.Ladder, StringComparer.Ordinal).ThenBy(e => e.Rung)];
     }
 
+    /// <summary>Reads one exercise that stands in a file of its own, outside any ladder of the shipped content.</summary>
+    internal Exercise? ReadOne(ExerciseFile raw, string shownPath)
+    {
+        file = shownPath;
+        if (raw.Rung > 1 && raw.Change is null)
+            Fault("change", $"Rung {raw.Rung} does not say what makes it harder.", "Name the change from the rung below.");
+        return Make(raw);
+    }
+
     private Exercise? Make(ExerciseFile raw)
     {
         var before = faults.Faults.Count;

@@ -24,22 +24,27 @@ internal static class WordsReader
                 continue;
             if (!known.Contains(id))
                 faults.Add(shown, null, "", $"There is no usable exercise \"{id}\".", "Rename the file, or mend or add the exercise.");
-            foreach (var (place, text) in file.Texts())
-                CheckText(shown, place, text, faults);
-            var grade = ReadingGrade.Of(file.ToWords().AllText, language);
-            if (grade > HighestGrade)
-            {
-                faults.Add(
-                    shown, null, "", string.Create(CultureInfo.InvariantCulture, $"Reading grade {grade:0.0} is above {HighestGrade:0}."),
-                    "Use shorter words and sentences.");
-            }
-
+            CheckWords(shown, language, file, faults);
             words[(language, id)] = file.ToWords();
         }
 
         foreach (var id in known.Where(id => !words.ContainsKey((language, id))).Order(StringComparer.Ordinal))
             faults.Add($"words/{language}/exercises/{id}.json", null, "", "The exercise has no words.", "Write the file.");
         return words.ToImmutable();
+    }
+
+    /// <summary>Holds the words of one exercise to plain language.</summary>
+    internal static void CheckWords(string shown, string language, ExerciseWordsFile file, FaultList faults)
+    {
+        foreach (var (place, text) in file.Texts())
+            CheckText(shown, place, text, faults);
+        var grade = ReadingGrade.Of(file.ToWords().AllText, language);
+        if (grade > HighestGrade)
+        {
+            faults.Add(
+                shown, null, "", string.Create(CultureInfo.InvariantCulture, $"Reading grade {grade:0.0} is above {HighestGrade:0}."),
+                "Use shorter words and sentences.");
+        }
     }
 
     private static void CheckText(string file, string place, string text, FaultList faults)

@@ -45,7 +45,7 @@ internal static class AuditWriter
         var row = (IAuditedRow)entry.Entity;
         Guid? patient = row switch
         {
-            Clinic => null,
+            Clinic or ClinicForm => null,
             Patient => row.Id,
             _ => db.PatientId ?? throw new InvalidOperationException("The patient concerned has not been named."),
         };
@@ -76,6 +76,7 @@ internal static class AuditWriter
         PatientLink => "patient link",
         SessionLogRow => "session log",
         MorningLogRow => "morning answer",
+        ClinicForm => "exercise form",
         _ => throw new InvalidOperationException($"No trade word for {row.GetType().Name}."),
     };
 

@@ -42,6 +42,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
 
     public DbSet<MorningLogRow> MorningLogs => Set<MorningLogRow>();
 
+    public DbSet<ClinicForm> ClinicForms => Set<ClinicForm>();
+
     public DbSet<DraftRow> Drafts => Set<DraftRow>();
 
     public DbSet<AuditEntry> AuditEntries => Set<AuditEntry>();
@@ -108,6 +110,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
         Scope<PatientLink>(builder);
         Scope<SessionLogRow>(builder);
         Scope<MorningLogRow>(builder);
+        Scope<ClinicForm>(builder);
         Scope<DraftRow>(builder);
         Scope<AuditEntry>(builder);
     }

@@ -18,6 +18,7 @@ internal static class RecordsModel
         BuildPeople(builder);
         BuildVisits(builder);
         BuildPrograms(builder);
+        BuildForms(builder);
         BuildTrail(builder);
         foreach (var type in builder.Model.GetEntityTypes().Where(t => typeof(IVersionedRow).IsAssignableFrom(t.ClrType)))
             builder.Entity(type.ClrType).Property(nameof(IVersionedRow.RowVersion)).IsConcurrencyToken();
@@ -83,6 +84,15 @@ internal static class RecordsModel
         Keyed<MorningLogRow>(builder);
         Refers<MorningLogRow, Episode>(builder, nameof(MorningLogRow.EpisodeId));
         builder.Entity<MorningLogRow>().HasIndex(ClinicId, nameof(MorningLogRow.EpisodeId), nameof(MorningLogRow.Day));
+    }
+
+    private static void BuildForms(ModelBuilder builder)
+    {
+        Keyed<ClinicForm>(builder);
+        Refers<ClinicForm, Clinician>(builder, nameof(ClinicForm.CreatedById));
+        builder.Entity<ClinicForm>().Property(f => f.FormId).HasMaxLength(100);
+        builder.Entity<ClinicForm>().Property(f => f.Name).HasMaxLength(200);
+        Unique<ClinicForm>(builder, nameof(ClinicForm.FormId), nameof(ClinicForm.Number));
     }
 
     private static void BuildTrail(ModelBuilder builder)

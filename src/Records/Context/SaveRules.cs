@@ -68,6 +68,9 @@ internal sealed class SaveRules : SaveChangesInterceptor
             case ProgramVersion when entry.State == EntityState.Deleted
                 || entry.Property(nameof(ProgramVersion.Document)).IsModified:
                 throw new RecordsRefusedException("A program version can't be changed or removed; save a new version.");
+            case ClinicForm when entry.State == EntityState.Deleted
+                || entry.Property(nameof(ClinicForm.Document)).IsModified:
+                throw new RecordsRefusedException("A version of a form can't be changed or removed; save a new version.");
             case Visit when (VisitState)entry.Property(nameof(Visit.State)).OriginalValue! == VisitState.Signed:
                 throw new RecordsRefusedException(SignedSentence);
         }

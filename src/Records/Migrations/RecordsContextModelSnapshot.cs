@@ -242,6 +242,63 @@ namespace MomentArm.Records.Migrations
                     b.ToTable("Clinics");
                 });
 
+            modelBuilder.Entity("MomentArm.Records.ClinicForm", b =>
+                {
+                    b.Property<Guid>("ClinicId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedAtUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CreatedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CreatedByName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FormId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Format")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClinicId", "Id");
+
+                    b.HasIndex("ClinicId", "CreatedById");
+
+                    b.HasIndex("ClinicId", "FormId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClinicForms");
+                });
+
             modelBuilder.Entity("MomentArm.Records.Clinician", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1018,6 +1075,16 @@ namespace MomentArm.Records.Migrations
                     b.HasOne("MomentArm.Records.Clinic", null)
                         .WithMany()
                         .HasForeignKey("ClinicId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MomentArm.Records.ClinicForm", b =>
+                {
+                    b.HasOne("MomentArm.Records.Clinician", null)
+                        .WithMany()
+                        .HasForeignKey("ClinicId", "CreatedById")
+                        .HasPrincipalKey("ClinicId", "Id")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

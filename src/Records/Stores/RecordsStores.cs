@@ -18,6 +18,8 @@ public sealed class RecordsStores(RecordsWork work)
 
     public ProgramStore Programs { get; } = new(work);
 
+    public FormStore Forms { get; } = new(work);
+
     public LinkStore Links { get; } = new(work);
 
     public LogStore Logs { get; } = new(work);

@@ -8,7 +8,7 @@ using MomentArm.Records;
 namespace MomentArm.Web.Clinic;
 
 /// <summary>Loads a case from the records and has it computed; the one way in which pages get numbers.</summary>
-public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeProvider clock)
+public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, ClinicLibraries libraries, TimeProvider clock)
 {
     private readonly CaseLoads loads = new();
 
@@ -20,6 +20,9 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
 
     /// <summary>The content.</summary>
     public ContentLibrary Content => content;
+
+    /// <summary>The exercises of a clinic: shipped and its own.</summary>
+    public Task<ClinicLibrary> LibraryAsync(Acting who, CancellationToken cancellationToken = default) => libraries.ForAsync(who, cancellationToken);
 
     /// <summary>Today in a clinic's time zone.</summary>
     public DateOnly Today(Records.Clinic clinic) => DateOnly.FromDateTime(Now(clinic));
@@ -78,6 +81,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
             Latest = await stores.Programs.LatestAsync(who, episode.Id),
             Today = Today(clinic),
             Clinic = clinic,
+            Library = await libraries.ForAsync(who),
         };
     }
 
@@ -95,7 +99,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, TimeP
     {
         ArgumentNullException.ThrowIfNull(patientCase);
         return Candidates.For(
-            content.Exercises,
+            patientCase.Library.Exercises,
             loads.Of(patientCase),
             patientCase.Accepted,
             patientCase.LimitsUnder(agreed, daysPerWeek),

@@ -27,7 +27,7 @@ public sealed class CaseLoads
             kept.Clear();
         var loads = kept.GetOrAdd(key, _ => new());
         return (exercise, side) => loads.GetOrAdd(
-            (exercise.Id, side),
+            (exercise.Id + patientCase.Library.VersionOf(exercise), side),
             _ => new(() => patientCase.Reading.Loads.Of(exercise, side, exercise.Dose.WeightKg ?? 0) with { Curves = [], Supports = [], Efforts = [], JointForces = [] })).Value;
     }
 }

@@ -12,6 +12,7 @@ public static class ClinicWork
     {
         ArgumentNullException.ThrowIfNull(settings);
         services.AddSingleton(_ => ContentLibrary.Read(settings.ContentPath));
+        services.AddSingleton<ClinicLibraries>();
         services.AddSingleton<CaseDesk>();
         services.AddScoped<DemoClinic>();
         return services;

@@ -42,6 +42,9 @@ public sealed record PatientCase
     /// <summary>The clinic.</summary>
     public required Records.Clinic Clinic { get; init; }
 
+    /// <summary>What the clinic can prescribe.</summary>
+    public required ClinicLibrary Library { get; init; }
+
     /// <summary>Findings not dismissed, heaviest first.</summary>
     public ImmutableArray<Finding> Accepted =>
         [.. Reading.Findings.Where(f => Shown?.FindingDecisions.FirstOrDefault(d => d.FindingId == f.Id) is not { Accepted: false })];

@@ -2,6 +2,7 @@ using System.Globalization;
 using MomentArm.Body;
 using MomentArm.Content;
 using MomentArm.Prescribing;
+using MomentArm.Web.Clinic;
 using MomentArm.Web.Pages.Education;
 using MomentArm.Web.Pages.Library;
 
@@ -13,22 +14,22 @@ internal sealed class OpenedItems(ContentLibrary content, ExercisePictures pictu
     private const string Language = "en";
 
     /// <summary>One entry for each exercise and side; exercises that the library no longer has are left out.</summary>
-    internal IReadOnlyList<OpenedItem> Of(HomeProgram program)
+    internal IReadOnlyList<OpenedItem> Of(HomeProgram program, ClinicLibrary library)
     {
         var items = new List<OpenedItem>();
         foreach (var item in program.Items)
         {
-            if (content.Exercise(item.ExerciseId) is not { } exercise)
+            if (library.Exercise(item.ExerciseId) is not { } exercise)
                 continue;
             if (exercise.Movement.Bilateral || item.WorkingSide is not { } side)
             {
-                items.Add(One(item, exercise, null));
+                items.Add(One(item, exercise, library.Words(Language, exercise.Id), null));
                 continue;
             }
 
-            items.Add(One(item, exercise, side));
+            items.Add(One(item, exercise, library.Words(Language, exercise.Id), side));
             if (item.BothSides)
-                items.Add(One(item, exercise, side.Other()));
+                items.Add(One(item, exercise, library.Words(Language, exercise.Id), side.Other()));
         }
 
         return items;
@@ -59,9 +60,8 @@ internal sealed class OpenedItems(ContentLibrary content, ExercisePictures pictu
             "{ceiling}", program.PainCeiling.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)),
     ];
 
-    private OpenedItem One(ProgramItem item, Exercise exercise, Side? side)
+    private OpenedItem One(ProgramItem item, Exercise exercise, ExerciseWords words, Side? side)
     {
-        var words = content.Words(Language, exercise.Id);
         var phrases = content.PatientWords;
         var drawn = side ?? Side.Right;
         string Fill(string text) => phrases.Sides.Fill(text, drawn);

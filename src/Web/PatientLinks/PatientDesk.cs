@@ -34,7 +34,8 @@ internal sealed class PatientDesk(CaseDesk desk, OpenedItems items)
             .Select(row => row.Day).ToHashSet();
         var asked = (await Stores.Logs.MorningsAsync(access.Acting, access.EpisodeId, cancellationToken)).Any(row => row.Day == today);
         var monday = today.AddDays(-(((int)today.DayOfWeek + 6) % 7));
-        var seconds = SessionTime.Seconds(program.Items, desk.Content.Exercise);
+        var library = await desk.LibraryAsync(access.Acting, cancellationToken);
+        var seconds = SessionTime.Seconds(program.Items, library.Exercise);
         return new OpenedProgram(
             version.Number,
             new OpenedClinic(clinic.Name, clinic.Phone ?? ""),
@@ -46,7 +47,7 @@ internal sealed class PatientDesk(CaseDesk desk, OpenedItems items)
             program.PainCeiling,
             days.Contains(today.AddDays(-1)) && !asked ? new OpenedMorning(today) : null,
             string.IsNullOrWhiteSpace(program.Note) ? null : program.Note,
-            items.Of(program),
+            items.Of(program, library),
             items.CardsOf(program),
             items.StopSigns(program),
             desk.Content.PatientWords.About);

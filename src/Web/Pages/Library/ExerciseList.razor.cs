@@ -62,7 +62,7 @@ public sealed partial class ExerciseList
     [Inject]
     private NavigationManager Navigation { get; set; } = null!;
 
-    private ContentLibrary Content => Desk.Content;
+    private ClinicLibrary Content { get; set; } = null!;
 
     private LibraryWish Wish { get; set; } = new();
 
@@ -83,6 +83,7 @@ public sealed partial class ExerciseList
     protected override async Task OnInitializedAsync()
     {
         var who = Http.User.Acting();
+        Content = await Desk.LibraryAsync(who);
         patients = await Desk.Stores.Patients.InCareAsync(who);
         if (!string.IsNullOrEmpty(PatientText))
         {
@@ -112,7 +113,7 @@ public sealed partial class ExerciseList
             ShareFrom = Number(FromText, "Share from"),
             ShareTo = Number(ToText, "Share to"),
         };
-        numbers = Numbers.Of(chosen, Working);
+        numbers = Numbers.Of(Content, chosen, Working);
         shown = [.. Content.Exercises.Where(e => Wish.Fits(e, numbers[e.Id]))];
     }
 

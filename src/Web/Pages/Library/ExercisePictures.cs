@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using MomentArm.Body;
 using MomentArm.Content;
 using MomentArm.Drawing;
@@ -13,8 +14,9 @@ namespace MomentArm.Web.Pages.Library;
 public sealed class ExercisePictures(ContentLibrary content)
 {
     private const int MostNamed = 3;
-    private readonly ConcurrentDictionary<(string, Side, string, bool), Picture> stills = new();
-    private readonly ConcurrentDictionary<(string, Side), MovingPicture> moving = new();
+
+    // By the exercise itself: a clinic's own form may have the id of another clinic's, and goes when it is replaced.
+    private readonly ConditionalWeakTable<Exercise, Drawn> drawn = [];
 
     /// <summary>The figure that is drawn.</summary>
     public BodyModel Figure { get; } = content.Body.Build(new Physique());
@@ -23,8 +25,8 @@ public sealed class ExercisePictures(ContentLibrary content)
     public Picture Combined(Exercise exercise, Side side, bool gray = false)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return stills.GetOrAdd(
-            (exercise.Id, side, "combined", gray),
+        return Of(exercise).Stills.GetOrAdd(
+            (side, "combined", gray),
             _ => Pictures.Combined(Figure, content.Body.Points, exercise.Movement, side, Options(gray)));
     }
 
@@ -32,8 +34,8 @@ public sealed class ExercisePictures(ContentLibrary content)
     public Picture Still(Exercise exercise, Side side, bool end, bool gray = false)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return stills.GetOrAdd(
-            (exercise.Id, side, end ? "end" : "start", gray),
+        return Of(exercise).Stills.GetOrAdd(
+            (side, end ? "end" : "start", gray),
             _ => Pictures.Still(Figure, content.Body.Points, exercise.Movement, side, end ? 1 : 0, Options(gray)));
     }
 
@@ -48,8 +50,8 @@ public sealed class ExercisePictures(ContentLibrary content)
         tints = [.. tints.DistinctBy(t => t.Area).Select(t => t with { Label = ExerciseText.Words(t.Area) })];
         return tints.Length == 0
             ? null
-            : stills.GetOrAdd(
-                (exercise.Id, side, "named", false),
+            : Of(exercise).Stills.GetOrAdd(
+                (side, "named", false),
                 _ => Pictures.Still(Figure, content.Body.Points, exercise.Movement, side, 1, PictureOptions.Usual with { Tints = [.. tints] }));
     }
 
@@ -57,11 +59,20 @@ public sealed class ExercisePictures(ContentLibrary content)
     public MovingPicture Moving(Exercise exercise, Side side)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return moving.GetOrAdd(
-            (exercise.Id, side),
+        return Of(exercise).Moving.GetOrAdd(
+            side,
             _ => Pictures.Moving(Figure, content.Body.Points, exercise.Movement, side, PictureOptions.Usual));
     }
 
+    private Drawn Of(Exercise exercise) => drawn.GetValue(exercise, _ => new Drawn());
+
     private static PictureOptions Options(bool gray) =>
         gray ? PictureOptions.Usual with { Palette = Palette.Gray } : PictureOptions.Usual;
+
+    private sealed class Drawn
+    {
+        internal ConcurrentDictionary<(Side, string, bool), Picture> Stills { get; } = new();
+
+        internal ConcurrentDictionary<Side, MovingPicture> Moving { get; } = new();
+    }
 }

@@ -2,6 +2,8 @@ using MomentArm.Body;
 using MomentArm.Content;
 using MomentArm.Drawing;
 using MomentArm.Prescribing;
+using MomentArm.Web.Account;
+using MomentArm.Web.Clinic;
 
 namespace MomentArm.Web.Pages.Library;
 
@@ -24,11 +26,11 @@ public static class LibraryEndpoints
     }
 
     /// <summary>Where an exercise's picture is; the content's version makes it another address when the poses change.</summary>
-    public static string PicturePath(ContentLibrary content, Exercise exercise, Side side, PictureMoment moment = PictureMoment.Combined, bool gray = false)
+    public static string PicturePath(ClinicLibrary library, Exercise exercise, Side side, PictureMoment moment = PictureMoment.Combined, bool gray = false)
     {
-        ArgumentNullException.ThrowIfNull(content);
+        ArgumentNullException.ThrowIfNull(library);
         ArgumentNullException.ThrowIfNull(exercise);
-        return $"/exercises/{exercise.Id}/picture/{ExerciseText.Path(side)}?of={content.Version}"
+        return $"/exercises/{exercise.Id}/picture/{ExerciseText.Path(side)}?of={library.VersionOf(exercise)}"
             + (moment == PictureMoment.Combined ? "" : $"&moment={ExerciseText.Words(moment)}") + (gray ? "&palette=gray" : "");
     }
 
@@ -39,9 +41,9 @@ public static class LibraryEndpoints
         return $"/exercises/{exercise.Id}/frames/{ExerciseText.Path(side)}";
     }
 
-    private static IResult Frames(string id, string side, ContentLibrary content, ExercisePictures pictures)
+    private static async Task<IResult> Frames(string id, string side, ClinicLibraries libraries, ExercisePictures pictures, HttpContext http)
     {
-        if (content.Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
+        if ((await libraries.ForAsync(http.User.Acting(), http.RequestAborted)).Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
             return Results.NotFound();
         var moving = pictures.Moving(exercise, working);
         return Results.Json(new
@@ -52,10 +54,10 @@ public static class LibraryEndpoints
         });
     }
 
-    private static IResult Picture(
-        string id, string side, ContentLibrary content, ExercisePictures pictures, HttpContext http, string? moment = null, string? palette = null)
+    private static async Task<IResult> Picture(
+        string id, string side, ClinicLibraries libraries, ExercisePictures pictures, HttpContext http, string? moment = null, string? palette = null)
     {
-        if (content.Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
+        if ((await libraries.ForAsync(http.User.Acting(), http.RequestAborted)).Exercise(id) is not { } exercise || ExerciseText.SideOf(side) is not { } working)
             return Results.NotFound();
         var gray = palette == "gray";
         var picture = moment switch

@@ -17,12 +17,16 @@ public sealed class LibraryNumbers(ContentLibrary content, ReferenceLoads refere
     private readonly ConcurrentDictionary<string, Lazy<ImmutableDictionary<string, LibraryLine>>> kept = new();
 
     /// <summary>The figures of a patient, or of the reference person when there is none.</summary>
-    public ImmutableDictionary<string, LibraryLine> Of(PatientCase? patient, Side working)
+    public ImmutableDictionary<string, LibraryLine> Of(ClinicLibrary library, PatientCase? patient, Side working)
     {
         var (loads, reach) = patient is null ? (reference.Loads, reference.Reach) : (patient.Reading.Loads, patient.Reading.Reach);
         var key = (patient is null ? "reference" : CaseLoads.Fingerprint(patient.Facts)) + working;
         if (kept.Count >= MostKept && !kept.ContainsKey(key))
             kept.Clear();
-        return kept.GetOrAdd(key, _ => new(() => LibraryLine.All(content.Exercises, loads, reach, working))).Value;
+        var lines = kept.GetOrAdd(key, _ => new(() => LibraryLine.All(content.Exercises, loads, reach, working))).Value;
+        if (library.Own.IsEmpty)
+            return lines;
+        var versions = string.Join(' ', library.Own.Select(library.VersionOf));
+        return lines.AddRange(kept.GetOrAdd($"{key} {versions}", _ => new(() => LibraryLine.All(library.Own, loads, reach, working))).Value);
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using MomentArm.Content;
 using MomentArm.Records;
+using MomentArm.Web.Clinic;
 
 namespace MomentArm.Web.Pages.People;
 
@@ -30,7 +31,7 @@ public static class AuditWords
     }
 
     /// <summary>The fields that changed, each with before and after where the trail keeps them.</summary>
-    public static IReadOnlyList<string> Fields(AuditEntry entry, ContentLibrary content)
+    public static IReadOnlyList<string> Fields(AuditEntry entry, ContentLibrary content, ClinicLibrary library)
     {
         ArgumentNullException.ThrowIfNull(entry);
         ArgumentNullException.ThrowIfNull(content);
@@ -40,7 +41,7 @@ public static class AuditWords
         {
             var name = Names.TryGetValue(field.Name, out var known) ? known : Plain(field.Name);
             if (name.Length > 0)
-                said.Add(name + Change(field.Value, value => Named(content, field.Name, value)));
+                said.Add(name + Change(field.Value, value => Named(content, library, field.Name, value)));
         }
 
         return said;
@@ -60,11 +61,11 @@ public static class AuditWords
     }
 
     /// <summary>Ids of content by their names, states in words; everything else as it stands.</summary>
-    private static string Named(ContentLibrary content, string field, string value) => field switch
+    private static string Named(ContentLibrary content, ClinicLibrary library, string field, string value) => field switch
     {
         "measureId" => content.Exam.Measures.FirstOrDefault(m => m.Id == value)?.Name ?? value,
         "signId" => value.Replace('-', ' '),
-        "exerciseId" => content.Exercise(value)?.Name ?? value,
+        "exerciseId" => library.Exercise(value)?.Name ?? value,
         "state" => Plain(value).Trim(),
         _ => value,
     };

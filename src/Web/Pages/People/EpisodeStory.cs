@@ -95,10 +95,10 @@ public sealed record EpisodeStory
     }
 
     /// <summary>The name of an exercise with its side, as a clinician reads it.</summary>
-    public static string NameOf(CaseDesk desk, string exerciseId, Body.Side? side, bool bothSides = false)
+    public static string NameOf(ClinicLibrary library, string exerciseId, Body.Side? side, bool bothSides = false)
     {
-        ArgumentNullException.ThrowIfNull(desk);
-        var name = desk.Content.Exercise(exerciseId)?.Name ?? exerciseId;
+        ArgumentNullException.ThrowIfNull(library);
+        var name = library.Exercise(exerciseId)?.Name ?? exerciseId;
         var where = bothSides ? "both sides in turn" : Say.Side(side);
         return where.Length == 0 ? name : $"{name}, {where}";
     }
@@ -109,7 +109,8 @@ public sealed record EpisodeStory
         var stores = desk.Stores;
         var visits = await VisitsAsync(desk, who, patient, episode);
         var history = await stores.Programs.HistoryAsync(who, episode.Id);
-        var programs = history.Select(version => Told(desk, version, time)).ToArray();
+        var library = await desk.LibraryAsync(who);
+        var programs = history.Select(version => Told(library, version, time)).ToArray();
         var sessions = await stores.Logs.SessionsAsync(who, episode.Id);
         var mornings = await stores.Logs.MorningsAsync(who, episode.Id);
         var ceiling = history.FirstOrDefault(v => v.State == ProgramState.HandedOver)?.ToProgram().PainCeiling ?? HomeWork.UsualCeiling;
@@ -144,13 +145,13 @@ public sealed record EpisodeStory
         return [.. weeks];
     }
 
-    private static ProgramStory Told(CaseDesk desk, ProgramVersion version, ClinicTime time)
+    private static ProgramStory Told(ClinicLibrary library, ProgramVersion version, ClinicTime time)
     {
         var program = version.ToProgram();
         return new ProgramStory(
             version,
             time.DayOf(version.HandedOverAtUtc ?? version.CreatedAtUtc),
-            [.. program.Items.Select(item => NameOf(desk, item.ExerciseId, item.WorkingSide, item.BothSides)
+            [.. program.Items.Select(item => NameOf(library, item.ExerciseId, item.WorkingSide, item.BothSides)
                 + ": " + DoseText.ForClinician(item.Dose))],
             program.DaysPerWeek);
     }

@@ -66,10 +66,10 @@ public static class ProgressReport
     }
 
     /// <summary>What was reported of each exercise and side, in order of first report.</summary>
-    public static IReadOnlyList<ExerciseLine> Exercises(CaseDesk desk, IReadOnlyCollection<SessionLog> sessions) =>
+    public static IReadOnlyList<ExerciseLine> Exercises(ClinicLibrary library, IReadOnlyCollection<SessionLog> sessions) =>
     [
         .. sessions.SelectMany(s => s.Exercises).GroupBy(e => (e.ExerciseId, e.Side)).Select(g => new ExerciseLine(
-            EpisodeStory.NameOf(desk, g.Key.ExerciseId, g.Key.Side),
+            EpisodeStory.NameOf(library, g.Key.ExerciseId, g.Key.Side),
             g.Count(e => e.Difficulty != ExerciseReport.Skipped),
             g.Sum(e => e.SetsDone),
             g.Count(e => e.Difficulty == ExerciseReport.TooEasy),

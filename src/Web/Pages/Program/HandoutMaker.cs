@@ -18,8 +18,8 @@ public sealed class HandoutMaker(ContentLibrary content, ExercisePictures pictur
         {
             Program = version.ToProgram(),
             Area = patientCase.Episode.Title,
-            Exercise = content.Exercise,
-            Words = id => content.Words("en", id),
+            Exercise = patientCase.Library.Exercise,
+            Words = id => patientCase.Library.Words("en", id),
             Phrases = content.PatientWords,
             Model = pictures.Figure,
             Points = content.Body.Points,

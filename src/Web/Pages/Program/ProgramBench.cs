@@ -26,6 +26,9 @@ public sealed class ProgramBench
     /// <summary>The load window that the patient's irritability permits.</summary>
     public LoadWindow Window { get; }
 
+    /// <summary>The exercises of the clinic.</summary>
+    public ClinicLibrary Library => patientCase.Library;
+
     public bool CanUndo => before.Count > 0;
 
     public Limits Limits => patientCase.LimitsUnder(Plan.Agreed, Plan.DaysPerWeek);
@@ -39,7 +42,7 @@ public sealed class ProgramBench
 
     private ImmutableArray<ProgramItem> Items => [.. Plan.Items.Select(i => i.Item)];
 
-    public Exercise? Exercise(string id) => desk.Content.Exercise(id);
+    public Exercise? Exercise(string id) => patientCase.Library.Exercise(id);
 
     /// <summary>Takes a changed plan; the one before can be brought back.</summary>
     public void Take(Plan changed)

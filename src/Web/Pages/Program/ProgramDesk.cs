@@ -31,7 +31,7 @@ public sealed class ProgramDesk(CaseDesk desk)
             return new SaveOutcome<ProgramVersion>.Refused(NotHere);
         if (patientCase.Gate.PrescribingStopped)
             return new SaveOutcome<ProgramVersion>.Refused(StoppedSentence);
-        if (DoseFaults.Of(program, desk.Content.Exercise) is { } fault)
+        if (DoseFaults.Of(program, patientCase.Library.Exercise) is { } fault)
             return new SaveOutcome<ProgramVersion>.Refused(fault);
         var why = string.IsNullOrWhiteSpace(reason) ? null : reason.Trim();
         if (why is { Length: > LongestReason })
