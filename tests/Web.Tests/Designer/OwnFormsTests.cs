@@ -73,7 +73,8 @@ public sealed class OwnFormsTests
         Assert.Equal(form.Document, file);
         var taken = await ImportAsync(browser, file);
         Assert.Contains("/exercises/design?draft=new-import-", taken.Headers.Location?.ToString() ?? "", StringComparison.Ordinal);
-        Assert.Single(await made.Stores.Drafts.ListAsync(made.Who, FormDesk.DraftStart));
+        var draft = Assert.Single(await made.Stores.Drafts.ListAsync(made.Who, FormDesk.DraftStart));
+        Assert.Equal("Pier clam", FormDesk.ReadDraft(draft)?.Form.Exercise.Name);
 
         var damaged = await (await ImportAsync(browser, file[..(file.Length / 2)])).Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Contains("The file was not taken in", damaged, StringComparison.Ordinal);

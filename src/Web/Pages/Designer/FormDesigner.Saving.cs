@@ -101,7 +101,7 @@ public sealed partial class FormDesigner
 
     private async Task KeepAsync()
     {
-        await Forms.KeepAsync(who, draftName, new DesignDraft(basedOn, design!.Form));
+        await Forms.KeepAsync(who, draftName, new DesignDraft { BasedOn = basedOn, Form = design!.Form });
         unkept = false;
     }
 }

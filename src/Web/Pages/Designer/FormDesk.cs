@@ -7,9 +7,14 @@ using MomentArm.Web.Hosting;
 namespace MomentArm.Web.Pages.Designer;
 
 /// <summary>What a person has made and not yet saved.</summary>
-/// <param name="BasedOn">The version it changes; null for a new form.</param>
-/// <param name="Form">As typed.</param>
-public sealed record DesignDraft(Guid? BasedOn, OwnFormFile Form);
+public sealed record DesignDraft
+{
+    /// <summary>The version it changes; null for a new form.</summary>
+    public Guid? BasedOn { get; init; }
+
+    /// <summary>As typed.</summary>
+    public required OwnFormFile Form { get; init; }
+}
 
 /// <summary>Saving, starting and reading a clinic's own forms, with the rules that no page may go around.</summary>
 public sealed class FormDesk(RecordsStores stores, ContentLibrary content, HouseSettings settings)
@@ -70,7 +75,7 @@ public sealed class FormDesk(RecordsStores stores, ContentLibrary content, House
         if (form.Exercise.Poses.Count is 0 or > 9)
             return (null, [new ContentFault(file.FileName, null, "exercise.poses", "A form has 1 to 9 poses.", "Choose another file.")]);
         var name = "new-import-" + Guid.NewGuid().ToString("N")[..8];
-        await KeepAsync(who, name, new DesignDraft(null, form with { Exercise = form.Exercise with { Id = OwnForm.IdStart + "new" } }));
+        await KeepAsync(who, name, new DesignDraft { Form = form with { Exercise = form.Exercise with { Id = OwnForm.IdStart + "new" } } });
         return (name, []);
     }
 
