@@ -214,7 +214,7 @@ public static class SvgWriter
         var at = shape.Line[0];
         text.Append(
             CultureInfo.InvariantCulture,
-            $"<text class=\"{ClassOf(shape.Tone)}\" fill=\"{palette[shape.Tone]}\" x=\"{at.X:0.#}\" y=\"{at.Y:0.#}\" font-size=\"{shape.TextSize:0.#}\" text-anchor=\"{anchor}\">{SecurityElement.Escape(shape.Text)}</text>");
+            $"<text class=\"{ClassOf(shape.Tone)}\" fill=\"{palette[shape.Tone]}\" x=\"{at.X:0.#}\" y=\"{at.Y:0.#}\" font-size=\"{shape.TextSize:0.#}\" font-family=\"Atkinson Hyperlegible, sans-serif\" text-anchor=\"{anchor}\">{SecurityElement.Escape(shape.Text)}</text>");
     }
 
     private static void WritePoint(StringBuilder text, char command, PicturePoint point)
