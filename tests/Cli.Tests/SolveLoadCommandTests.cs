@@ -59,7 +59,7 @@ public sealed class SolveLoadCommandTests
     }
 
     [Theory]
-    [InlineData("no exercise \"squat\"", "--id", "squat", "--group", "knee-extensors", "--share", "65")]
+    [InlineData("no exercise \"trombone\"", "--id", "trombone", "--group", "knee-extensors", "--share", "65")]
     [InlineData("is no group: give one of hip-flexors, hip-extensors", "--id", "bridge", "--group", "buttocks", "--share", "65")]
     [InlineData("takes no added weight", "--id", "bridge", "--group", "hip-extensors", "--share", "65", "--knob", "weight")]
     [InlineData("has no band", "--id", "bridge", "--group", "hip-extensors", "--share", "65", "--knob", "band")]

@@ -12,6 +12,19 @@ public sealed class DamagedContentTests : IDisposable
     [Fact]
     public void An_undamaged_copy_has_no_faults() => Assert.Empty(ContentLibrary.TryRead(folder).Faults);
 
+    /// <summary>"A right angle" became "a left angle" in a reader's eye: sides are written by marks only.</summary>
+    [Theory]
+    [InlineData("en", "Bend your knee to a right angle.", "right")]
+    [InlineData("es", "Párese derecho.", "derecho")]
+    public void A_word_that_can_be_taken_for_a_side_is_refused(string language, string text, string word)
+    {
+        var file = $"words/{language}/exercises/outer-thigh-roll.json";
+        var path = Path.Combine(folder, file);
+        var title = System.Text.Json.JsonDocument.Parse(File.ReadAllText(path)).RootElement.GetProperty("title").GetString()!;
+        Change(file, $"\"title\": \"{title}\"", $"\"title\": \"{text}\"");
+        AssertFault(ContentLibrary.TryRead(folder, settle: false).Faults, file, null, "title", $"\"{word}\" can be taken for a side", "{side}");
+    }
+
     [Fact]
     public void Ten_damages_are_told_at_once_with_file_place_and_mend()
     {

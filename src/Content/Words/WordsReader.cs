@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using MomentArm.Prescribing;
 
 namespace MomentArm.Content;
 
 /// <summary>Reads the words of one language and holds them to plain language: short sentences, grade 6, known side marks.</summary>
-internal static class WordsReader
+internal static partial class WordsReader
 {
     internal const int LongestSentence = 15;
     internal const double HighestGrade = 6;
@@ -57,10 +58,15 @@ internal static class WordsReader
         var marks = SideWords.Marks.Aggregate(text, (rest, mark) => rest.Replace(mark, "", StringComparison.Ordinal));
         if (marks.Contains('{', StringComparison.Ordinal) || marks.Contains('}', StringComparison.Ordinal))
             faults.Add(file, null, place, "There is an unknown mark in braces.", $"Use {string.Join(", ", SideWords.Marks)}.");
+        if (SideWord().Match(text) is { Success: true } side)
+            faults.Add(file, null, place, $"\"{side.Value}\" can be taken for a side of the body.", "Write {side} or {other} for a side, \"straight\" or \"square\" for the rest.");
         foreach (var jargon in (string[])["affected", "afectad"])
         {
             if (text.Contains(jargon, StringComparison.OrdinalIgnoreCase))
                 faults.Add(file, null, place, $"A patient should not read \"{jargon}\".", "Name the side: {side}.");
         }
     }
+
+    [GeneratedRegex(@"\b(right|left|derech[oa]s?|izquierd[oa]s?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex SideWord();
 }
