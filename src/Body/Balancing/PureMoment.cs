@@ -18,6 +18,7 @@ internal static class PureMoment
     private const double Tolerance = 1e-6;
     private const int MostSteps = 200;
     private const int MostLooks = 40;
+    private const int Patience = 20;
 
     /// <summary>The largest pure moment.</summary>
     /// <param name="along">Moment of each line about the axis, fully active.</param>
@@ -46,7 +47,13 @@ internal static class PureMoment
         for (var step = 0; step < MostSteps && Math.Abs(now.Dx) + Math.Abs(now.Dy) > Tolerance * side; step++)
         {
             var (dx, dy) = now.Downhill(firmX, firmY);
-            (x, y, now) = Lowest(lines, x, y, dx, dy, now);
+            var (nextX, nextY, next) = Lowest(lines, x, y, dx, dy, now);
+
+            // Steps that jump to and fro over a crease are led into it by going half way now and then.
+            var half = step >= Patience && step % 4 == 0;
+            (x, y, now) = half
+                ? ((x + nextX) / 2, (y + nextY) / 2, lines.At((x + nextX) / 2, (y + nextY) / 2))
+                : (nextX, nextY, next);
         }
 
         return Math.Max(0, now.Moment);
