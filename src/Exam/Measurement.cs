@@ -27,6 +27,12 @@ public sealed record Measurement
     /// <summary>The patient's own words for a named activity or task; patient-specific function and pain per task only.</summary>
     public string? Activity { get; init; }
 
+    /// <summary>Which of several readings of one visit it is, such as "after"; null when there is one only.</summary>
+    public string? Moment { get; init; }
+
+    /// <summary>How it was taken, where noted.</summary>
+    public TestConditions Conditions { get; init; } = TestConditions.None;
+
     /// <summary>What was typed, kept as it was.</summary>
     public string? AsTyped { get; init; }
 

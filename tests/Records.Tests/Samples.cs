@@ -15,6 +15,8 @@ internal static class Samples
         Trials = [.. trials],
         LeverArmM = 0.41,
         PainDuring = 3,
+        Moment = "after",
+        Conditions = new TestConditions { Device = "invented gauge", Bound = ValueBound.AtLeast, LowForce = LowForceReason.Pain },
         AsTyped = "112.5/0.1",
         Note = "invented note",
     };

@@ -32,6 +32,14 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
 
     public DbSet<FindingDecision> FindingDecisions => Set<FindingDecision>();
 
+    public DbSet<VisitAnswerRow> VisitAnswers => Set<VisitAnswerRow>();
+
+    public DbSet<Attachment> Attachments => Set<Attachment>();
+
+    public DbSet<NoteAmendment> NoteAmendments => Set<NoteAmendment>();
+
+    public DbSet<Goal> Goals => Set<Goal>();
+
     public DbSet<ProgramVersion> ProgramVersions => Set<ProgramVersion>();
 
     public DbSet<TeachBack> TeachBacks => Set<TeachBack>();
@@ -105,6 +113,10 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options)
         Scope<MeasurementRow>(builder);
         Scope<ObservationRow>(builder);
         Scope<FindingDecision>(builder);
+        Scope<VisitAnswerRow>(builder);
+        Scope<Attachment>(builder);
+        Scope<NoteAmendment>(builder);
+        Scope<Goal>(builder);
         Scope<ProgramVersion>(builder);
         Scope<TeachBack>(builder);
         Scope<PatientLink>(builder);

@@ -50,6 +50,9 @@ internal static class RecordsModel
         builder.Entity<Patient>().Property(p => p.DisplayName).HasMaxLength(200);
         Keyed<Episode>(builder);
         Refers<Episode, Patient>(builder, nameof(Episode.PatientId));
+        builder.Entity<Clinic>().Property(c => c.ShowUnverified).HasDefaultValue(true);
+        Keyed<Goal>(builder);
+        Refers<Goal, Episode>(builder, nameof(Goal.EpisodeId));
     }
 
     private static void BuildVisits(ModelBuilder builder)
@@ -64,6 +67,12 @@ internal static class RecordsModel
         PartOfVisit<MeasurementRow>(builder, nameof(MeasurementRow.Cell));
         PartOfVisit<ObservationRow>(builder, nameof(ObservationRow.Cell));
         PartOfVisit<FindingDecision>(builder, nameof(FindingDecision.FindingId));
+        PartOfVisit<VisitAnswerRow>(builder, nameof(VisitAnswerRow.Cell));
+        Keyed<Attachment>(builder);
+        Refers<Attachment, Visit>(builder, nameof(Attachment.VisitId));
+        Keyed<NoteAmendment>(builder);
+        Refers<NoteAmendment, Visit>(builder, nameof(NoteAmendment.VisitId));
+        Refers<NoteAmendment, Clinician>(builder, nameof(NoteAmendment.ById));
     }
 
     private static void BuildPrograms(ModelBuilder builder)

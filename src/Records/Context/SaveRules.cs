@@ -63,6 +63,10 @@ internal sealed class SaveRules : SaveChangesInterceptor
                 throw new RecordsRefusedException("The audit trail can't be changed; it only grows.");
             case SessionLogRow or MorningLogRow:
                 throw new RecordsRefusedException("What a patient reported can't be changed.");
+            case NoteAmendment:
+                throw new RecordsRefusedException("What was added to a signed note can't be changed; add another line.");
+            case Attachment when entry.State == EntityState.Modified && entry.Property(nameof(Attachment.Content)).IsModified:
+                throw new RecordsRefusedException("A file can't be changed; remove it and attach the new one.");
             case TeachBack:
                 throw new RecordsRefusedException("What was noted at the hand-over can't be changed.");
             case ProgramVersion when entry.State == EntityState.Deleted

@@ -8,19 +8,39 @@ internal static class Triggers
 {
     private static readonly string[] VisitParts = ["DangerAnswers", "DangerDecisions", "Measurements", "Observations", "FindingDecisions"];
 
+    private static readonly string[] LaterVisitParts = ["VisitAnswers", "Attachments"];
+
     /// <summary>The statements that create all of them.</summary>
-    internal static IEnumerable<string> Create()
+    internal static IEnumerable<string> Create() => [.. CreateFirst(), .. CreateForExam()];
+
+    /// <summary>Those of the tables that the first migration made.</summary>
+    internal static IEnumerable<string> CreateFirst()
     {
         foreach (var change in (string[])["UPDATE", "DELETE"])
         {
             yield return Refuse("AuditEntries", change, "1", "The audit trail can not be changed; it only grows.");
             yield return Refuse("Visits", change, "OLD.State = 'Signed'", "A signed visit can not be changed.");
             foreach (var table in VisitParts)
-                yield return Refuse(table, change, IsSigned("OLD"), "A signed visit can not be changed.");
+                yield return RefuseSigned(table, change);
         }
         foreach (var table in VisitParts)
-            yield return Refuse(table, "INSERT", IsSigned("NEW"), "A signed visit can not be changed.");
+            yield return RefuseSigned(table, "INSERT");
     }
+
+    /// <summary>Those of the tables that came with the whole exam.</summary>
+    internal static IEnumerable<string> CreateForExam()
+    {
+        foreach (var change in (string[])["UPDATE", "DELETE"])
+            yield return Refuse("NoteAmendments", change, "1", "What was added to a signed note can not be changed.");
+        foreach (var table in LaterVisitParts)
+        {
+            foreach (var change in (string[])["UPDATE", "DELETE", "INSERT"])
+                yield return RefuseSigned(table, change);
+        }
+    }
+
+    private static string RefuseSigned(string table, string change) =>
+        Refuse(table, change, IsSigned(change == "INSERT" ? "NEW" : "OLD"), "A signed visit can not be changed.");
 
     private static string IsSigned(string row) =>
         $"EXISTS (SELECT 1 FROM Visits v WHERE v.ClinicId = {row}.ClinicId AND v.Id = {row}.VisitId AND v.State = 'Signed')";

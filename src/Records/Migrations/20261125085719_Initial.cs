@@ -1,4 +1,4 @@
-﻿using System;
+using System;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -756,7 +756,7 @@ namespace MomentArm.Records.Migrations
                 table: "Visits",
                 columns: new[] { "ClinicId", "SignedById" });
 
-            foreach (var trigger in Triggers.Create())
+            foreach (var trigger in Triggers.CreateFirst())
             {
                 migrationBuilder.Sql(trigger);
             }

@@ -163,6 +163,53 @@ namespace MomentArm.Records.Migrations
                     b.ToTable("ClinicianTokens", (string)null);
                 });
 
+            modelBuilder.Entity("MomentArm.Records.Attachment", b =>
+                {
+                    b.Property<Guid>("ClinicId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AtUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Caption")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<long>("Length")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MediaType")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("VisitId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClinicId", "Id");
+
+                    b.HasIndex("ClinicId", "VisitId");
+
+                    b.ToTable("Attachments");
+                });
+
             modelBuilder.Entity("MomentArm.Records.AuditEntry", b =>
                 {
                     b.Property<Guid>("ClinicId")
@@ -232,6 +279,11 @@ namespace MomentArm.Records.Migrations
                     b.Property<Guid>("RowVersion")
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");
+
+                    b.Property<bool>("ShowUnverified")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(true);
 
                     b.Property<string>("TimeZone")
                         .IsRequired()
@@ -543,6 +595,15 @@ namespace MomentArm.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Headline")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Impairment")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Rank")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
 
@@ -559,6 +620,65 @@ namespace MomentArm.Records.Migrations
                         .IsUnique();
 
                     b.ToTable("FindingDecisions");
+                });
+
+            modelBuilder.Entity("MomentArm.Records.Goal", b =>
+                {
+                    b.Property<Guid>("ClinicId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Activity")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("Baseline")
+                        .HasColumnType("REAL");
+
+                    b.Property<DateOnly?>("DueOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EpisodeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MeasureId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("SetOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Side")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("Target")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("TargetReason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClinicId", "Id");
+
+                    b.HasIndex("ClinicId", "EpisodeId");
+
+                    b.ToTable("Goals");
                 });
 
             modelBuilder.Entity("MomentArm.Records.MeasurementRow", b =>
@@ -582,11 +702,17 @@ namespace MomentArm.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Conditions")
+                        .HasColumnType("TEXT");
+
                     b.Property<double?>("LeverArmM")
                         .HasColumnType("REAL");
 
                     b.Property<string>("MeasureId")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Moment")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Note")
@@ -644,6 +770,40 @@ namespace MomentArm.Records.Migrations
                     b.HasIndex("ClinicId", "EpisodeId", "Day");
 
                     b.ToTable("MorningLogs");
+                });
+
+            modelBuilder.Entity("MomentArm.Records.NoteAmendment", b =>
+                {
+                    b.Property<Guid>("ClinicId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AtUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("VisitId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClinicId", "Id");
+
+                    b.HasIndex("ClinicId", "ById");
+
+                    b.HasIndex("ClinicId", "VisitId");
+
+                    b.ToTable("NoteAmendments");
                 });
 
             modelBuilder.Entity("MomentArm.Records.ObservationRow", b =>
@@ -968,6 +1128,52 @@ namespace MomentArm.Records.Migrations
                     b.ToTable("Visits");
                 });
 
+            modelBuilder.Entity("MomentArm.Records.VisitAnswerRow", b =>
+                {
+                    b.Property<Guid>("ClinicId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AtUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Cell")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Item")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Side")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Value")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("VisitId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClinicId", "Id");
+
+                    b.HasIndex("ClinicId", "VisitId", "Cell")
+                        .IsUnique();
+
+                    b.ToTable("VisitAnswers");
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityRoleClaim<System.Guid>", b =>
                 {
                     b.HasOne("Microsoft.AspNetCore.Identity.IdentityRole<System.Guid>", null)
@@ -1070,6 +1276,15 @@ namespace MomentArm.Records.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MomentArm.Records.Attachment", b =>
+                {
+                    b.HasOne("MomentArm.Records.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("ClinicId", "VisitId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MomentArm.Records.AuditEntry", b =>
                 {
                     b.HasOne("MomentArm.Records.Clinic", null)
@@ -1151,6 +1366,15 @@ namespace MomentArm.Records.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MomentArm.Records.Goal", b =>
+                {
+                    b.HasOne("MomentArm.Records.Episode", null)
+                        .WithMany()
+                        .HasForeignKey("ClinicId", "EpisodeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MomentArm.Records.MeasurementRow", b =>
                 {
                     b.HasOne("MomentArm.Records.Visit", null)
@@ -1165,6 +1389,22 @@ namespace MomentArm.Records.Migrations
                     b.HasOne("MomentArm.Records.Episode", null)
                         .WithMany()
                         .HasForeignKey("ClinicId", "EpisodeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MomentArm.Records.NoteAmendment", b =>
+                {
+                    b.HasOne("MomentArm.Records.Clinician", null)
+                        .WithMany()
+                        .HasForeignKey("ClinicId", "ById")
+                        .HasPrincipalKey("ClinicId", "Id")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MomentArm.Records.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("ClinicId", "VisitId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1248,6 +1488,15 @@ namespace MomentArm.Records.Migrations
                         .HasForeignKey("ClinicId", "SignedById")
                         .HasPrincipalKey("ClinicId", "Id")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MomentArm.Records.VisitAnswerRow", b =>
+                {
+                    b.HasOne("MomentArm.Records.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("ClinicId", "VisitId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 #pragma warning restore 612, 618
         }

@@ -15,6 +15,9 @@ public sealed class Clinic : IAuditedRow, IVersionedRow
     /// <summary>The invented clinic for looking around, which anyone at this computer may enter without an account.</summary>
     public bool IsDemo { get; init; }
 
+    /// <summary>Whether norms and figures that nobody read in their source are shown, marked so. They never grade.</summary>
+    public bool ShowUnverified { get; set; } = true;
+
     public Guid RowVersion { get; set; }
 
     Guid IClinicRow.ClinicId => Id;

@@ -16,5 +16,15 @@ public sealed class FindingDecision : IVisitRow, IVersionedRow
 
     public string? Reason { get; set; }
 
+    /// <summary>The finding in the clinician's own words; null when it stands as computed.</summary>
+    [NameOnly]
+    public string? Headline { get; set; }
+
+    /// <summary>Place in the clinician's own order, 1 first; null when it stands where it was computed.</summary>
+    public int? Rank { get; set; }
+
+    /// <summary>What a finding of the clinician's own acts on, as JSON; null for computed ones.</summary>
+    public string? Impairment { get; set; }
+
     public Guid RowVersion { get; set; }
 }

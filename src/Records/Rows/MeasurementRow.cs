@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using MomentArm.Body;
 using MomentArm.Exam;
 
@@ -30,6 +31,13 @@ public sealed class MeasurementRow : IVisitRow, IVersionedRow
     [NameOnly]
     public string? Activity { get; init; }
 
+    /// <summary>Which of several readings of the visit; null when there is one only.</summary>
+    public string? Moment { get; init; }
+
+    /// <summary>How it was taken, as JSON; null when nothing was noted.</summary>
+    [NameOnly]
+    public string? Conditions { get; set; }
+
     public string? AsTyped { get; set; }
 
     [NameOnly]
@@ -43,7 +51,8 @@ public sealed class MeasurementRow : IVisitRow, IVersionedRow
     /// <summary>The cell a measurement belongs in.</summary>
     public static string CellOf(Measurement measurement) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{measurement.MeasureId}|{measurement.Side?.ToString() ?? "-"}|{measurement.Activity?.Trim() ?? ""}");
+        $"{measurement.MeasureId}|{measurement.Side?.ToString() ?? "-"}|{measurement.Activity?.Trim() ?? ""}")
+        + (measurement.Moment is { } moment ? "|" + moment.Trim() : "");
 
     /// <summary>A new row for a measurement.</summary>
     public static MeasurementRow From(Measurement measurement, Guid clinicId, Guid visitId, Guid id, DateTime atUtc)
@@ -57,6 +66,7 @@ public sealed class MeasurementRow : IVisitRow, IVersionedRow
             MeasureId = measurement.MeasureId,
             Side = measurement.Side,
             Activity = measurement.Activity?.Trim(),
+            Moment = measurement.Moment?.Trim(),
             Trials = [.. measurement.Trials],
         };
         row.Take(measurement, atUtc);
@@ -69,6 +79,7 @@ public sealed class MeasurementRow : IVisitRow, IVersionedRow
         Trials = [.. measurement.Trials];
         LeverArmM = measurement.LeverArmM;
         PainDuring = measurement.PainDuring;
+        Conditions = TextOf(measurement.Conditions);
         AsTyped = measurement.AsTyped;
         Note = measurement.Note;
         AtUtc = atUtc;
@@ -80,6 +91,7 @@ public sealed class MeasurementRow : IVisitRow, IVersionedRow
         && Trials.SequenceEqual(measurement.Trials)
         && LeverArmM.Equals(measurement.LeverArmM)
         && PainDuring == measurement.PainDuring
+        && Conditions == TextOf(measurement.Conditions)
         && AsTyped == measurement.AsTyped
         && Note == measurement.Note;
 
@@ -92,7 +104,12 @@ public sealed class MeasurementRow : IVisitRow, IVersionedRow
         LeverArmM = LeverArmM,
         PainDuring = PainDuring,
         Activity = Activity,
+        Moment = Moment,
+        Conditions = Conditions is null ? TestConditions.None : JsonSerializer.Deserialize<TestConditions>(Conditions, RecordsJson.Options)!,
         AsTyped = AsTyped,
         Note = Note,
     };
+
+    private static string? TextOf(TestConditions conditions) =>
+        conditions == TestConditions.None ? null : JsonSerializer.Serialize(conditions, RecordsJson.Options);
 }

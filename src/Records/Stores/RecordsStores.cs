@@ -16,6 +16,10 @@ public sealed class RecordsStores(RecordsWork work)
 
     public VisitStore Visits { get; } = new(work);
 
+    public GoalStore Goals { get; } = new(work);
+
+    public AttachmentStore Attachments { get; } = new(work);
+
     public ProgramStore Programs { get; } = new(work);
 
     public FormStore Forms { get; } = new(work);

@@ -9,7 +9,12 @@ public sealed record VisitRecord(
     IReadOnlyList<ObservationRow> Observations,
     IReadOnlyList<DangerAnswerRow> DangerAnswers,
     IReadOnlyList<DangerDecision> DangerDecisions,
-    IReadOnlyList<FindingDecision> FindingDecisions);
+    IReadOnlyList<FindingDecision> FindingDecisions,
+    IReadOnlyList<VisitAnswerRow> Answers,
+    IReadOnlyList<NoteAmendment> Amendments);
+
+/// <summary>An answer with the visit it was given in.</summary>
+public sealed record DatedAnswer(Guid VisitId, DateOnly Day, int VisitNumber, VisitAnswerRow Row);
 
 /// <summary>A measurement with the visit it was taken in.</summary>
 public sealed record DatedMeasurement(Guid VisitId, DateOnly Day, int VisitNumber, MeasurementRow Row);

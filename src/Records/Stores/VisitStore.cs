@@ -58,7 +58,10 @@ public sealed partial class VisitStore(RecordsWork work)
                     await PartsAsync(db.Observations, visitId, cancellationToken),
                     await PartsAsync(db.DangerAnswers, visitId, cancellationToken),
                     await PartsAsync(db.DangerDecisions, visitId, cancellationToken),
-                    await PartsAsync(db.FindingDecisions, visitId, cancellationToken));
+                    await PartsAsync(db.FindingDecisions, visitId, cancellationToken),
+                    await PartsAsync(db.VisitAnswers, visitId, cancellationToken),
+                    await db.NoteAmendments.Where(a => a.VisitId == visitId).OrderBy(a => a.AtUtc).ThenBy(a => a.Id)
+                        .ToListAsync(cancellationToken));
             },
             cancellationToken);
 
@@ -114,9 +117,45 @@ public sealed partial class VisitStore(RecordsWork work)
             },
             cancellationToken);
 
-    private const string NotHere = "This clinic has no such visit.";
+    /// <summary>Adds a line to a signed note. The note itself stays as it was signed.</summary>
+    /// <param name="who">Who acts; must be a person, because the line is signed with the name.</param>
+    /// <param name="visitId">A signed visit.</param>
+    /// <param name="text">What is added, not blank.</param>
+    /// <param name="cancellationToken">Cancels before the commit.</param>
+    public Task<SaveOutcome<NoteAmendment>> AmendNoteAsync(
+        Acting who, Guid visitId, string text, CancellationToken cancellationToken = default) =>
+        work.WriteAsync(
+            who,
+            async db =>
+            {
+                if (string.IsNullOrWhiteSpace(text))
+                    return Outcome.Refused<NoteAmendment>("Write what is added to the note.");
+                var visit = await FindAsync(db, visitId, cancellationToken);
+                if (visit is null)
+                    return Outcome.Refused<NoteAmendment>(NotHere);
+                if (visit.State != VisitState.Signed)
+                    return Outcome.Refused<NoteAmendment>("This note is not signed yet: change the note itself.");
+                var row = new NoteAmendment
+                {
+                    ClinicId = who.ClinicId,
+                    Id = db.NewId(),
+                    VisitId = visitId,
+                    Text = text.Trim(),
+                    ById = who.Clinician,
+                    ByName = who.Name,
+                    AtUtc = db.UtcNow,
+                };
+                db.NoteAmendments.Add(row);
+                db.Doing("amended", row);
+                return Outcome.Saved(row);
+            },
+            cancellationToken,
+            $"visit/{visitId:D}/amendment",
+            text);
 
-    private static async Task<Visit?> FindAsync(RecordsContext db, Guid visitId, CancellationToken cancellationToken)
+    internal const string NotHere = "This clinic has no such visit.";
+
+    internal static async Task<Visit?> FindAsync(RecordsContext db, Guid visitId, CancellationToken cancellationToken)
     {
         var row = await db.Visits.FirstOrDefaultAsync(v => v.Id == visitId, cancellationToken);
         if (row is not null)

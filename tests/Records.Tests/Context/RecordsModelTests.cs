@@ -22,7 +22,7 @@ public sealed class RecordsModelTests
         var signIn = typeof(IdentityUser<>).Assembly;
         var types = db.Model.GetEntityTypes()
             .Where(t => t.ClrType != typeof(Clinician) && t.ClrType.Assembly != signIn).ToList();
-        Assert.Equal(17, types.Count);
+        Assert.Equal(21, types.Count);
         foreach (var type in types)
         {
             Assert.NotNull(type.FindDeclaredQueryFilter(RecordsContext.ClinicFilter));
