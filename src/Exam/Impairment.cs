@@ -14,6 +14,15 @@ public enum ImpairmentKind
     /// <summary>A joint with less range than the other side or the norm, beyond error.</summary>
     Stiff,
 
+    /// <summary>Muscles that give out sooner than on the other side or than the norm, beyond error.</summary>
+    Tires,
+
+    /// <summary>A movement that is not kept in line, although strength and range allow it.</summary>
+    PoorControl,
+
+    /// <summary>Less daily load borne than the activity asks for.</summary>
+    LowLoadTolerance,
+
     /// <summary>Pain under load, whatever the strength.</summary>
     PainUnderLoad,
 

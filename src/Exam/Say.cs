@@ -20,23 +20,27 @@ public static class Say
     /// <param name="measure">The measure.</param>
     /// <param name="stored">Value in the stored unit.</param>
     /// <returns>Text with unit.</returns>
-    public static string Shown(Measure measure, double stored) => measure.Unit switch
-    {
-        MeasureUnit.Radians => Number(Degrees(stored), Math.Abs(Degrees(stored)) < 10 ? 1 : 0) + "°",
-        MeasureUnit.Newtons => Number(stored, 0) + " N",
-        MeasureUnit.Points => Number(stored) + "/10",
-    };
+    public static string Shown(Measure measure, double stored) => measure.Unit == MeasureUnit.Points
+        ? Number(stored) + "/" + Number(measure.HardRange.High)
+        : InShownUnit(measure, stored) + measure.Shown.Suffix;
 
     /// <summary>A difference between stored values in the shown unit: "12°", "31 N", "2 points".</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="difference">Difference in the stored unit.</param>
     /// <returns>Text with unit.</returns>
-    public static string Difference(Measure measure, double difference) => measure.Unit switch
+    public static string Difference(Measure measure, double difference) => measure.Unit == MeasureUnit.Points
+        ? Number(difference, 2) + (Math.Abs(Math.Round(difference, 2)) == 1 ? " point" : " points")
+        : InShownUnit(measure, difference) + measure.Shown.Suffix;
+
+    /// <summary>A stored value as a number of shown units, without the unit; small angles with a decimal.</summary>
+    /// <param name="measure">The measure.</param>
+    /// <param name="stored">Value in the stored unit.</param>
+    /// <returns>Digits.</returns>
+    public static string InShownUnit(Measure measure, double stored)
     {
-        MeasureUnit.Radians => Number(Degrees(difference), Math.Abs(Degrees(difference)) < 10 ? 1 : 0) + "°",
-        MeasureUnit.Newtons => Number(difference, 0) + " N",
-        MeasureUnit.Points => Number(difference, 2) + (Math.Abs(Math.Round(difference, 2)) == 1 ? " point" : " points"),
-    };
+        var shown = stored / measure.Shown.StoredPerShown;
+        return Number(shown, measure.Unit == MeasureUnit.Radians && Math.Abs(shown) < 10 ? 1 : measure.Shown.Decimals);
+    }
 
     /// <summary>A length in centimetres.</summary>
     /// <param name="metres">Length, metres.</param>

@@ -42,7 +42,7 @@ public class ExamContentTests
         Assert.Contains(error.Faults, f => f.File == "measures/pain-now.json" && f.Line is not null);
         Assert.Contains(error.Faults, f => f.File == "measures/modified-ober.json" && f.What.Contains("nobody-1900", StringComparison.Ordinal));
         Assert.Contains(error.Faults, f => f.File == "measures" && f.Path == "ake");
-        Assert.Contains(error.Faults, f => f.File == "measures/knee-flexion-range.json" && f.Path == "rangeDeg");
+        Assert.Contains(error.Faults, f => f.File == "measures/knee-flexion-range.json" && f.Path == "range");
         Assert.Contains(error.Faults, f => f.File == "norms/strength.csv" && f is { Path: "mean", Line: 8 });
         Assert.Contains(error.Faults, f => f.File == "danger-signs/general.json" && f.What.Contains("heard", StringComparison.Ordinal));
         Assert.All(error.Faults, f => Assert.True(f.Mend.Length > 3));

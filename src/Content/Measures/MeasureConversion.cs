@@ -7,24 +7,10 @@ namespace MomentArm.Content;
 /// <summary>Files speak degrees; measures are stored in radians, newtons and points.</summary>
 internal static class MeasureConversion
 {
-    private const double RadiansPerDegree = Math.PI / 180;
-
-    internal static MeasureUnit? UnitOf(MeasureFile file) => (file.RangeDeg, file.RangeN, file.RangePoints) switch
+    internal static Measure ToMeasure(MeasureFile file, ShownUnit unit)
     {
-        ({ }, null, null) => MeasureUnit.Radians,
-        (null, { }, null) => MeasureUnit.Newtons,
-        (null, null, { }) => MeasureUnit.Points,
-        _ => null,
-    };
-
-    internal static RangesFile Ranges(MeasureFile file) => (file.RangeDeg ?? file.RangeN ?? file.RangePoints)!;
-
-    internal static double Scale(MeasureUnit unit) => unit == MeasureUnit.Radians ? RadiansPerDegree : 1;
-
-    internal static Measure ToMeasure(MeasureFile file, MeasureUnit unit)
-    {
-        var (ranges, scale) = (Ranges(file), Scale(unit));
-        var errors = file.Errors.Select(ToError).ToImmutableArray();
+        var scale = unit.StoredPerShown;
+        var errors = file.Errors.Select(e => ToError(e, scale)).ToImmutableArray();
         return new Measure
         {
             Id = file.Id,
@@ -33,7 +19,8 @@ internal static class MeasureConversion
             Kind = file.Kind,
             Position = file.Position,
             Order = file.Order,
-            Unit = unit,
+            Regions = [.. file.Regions],
+            Shown = unit,
             Sided = file.Sided,
             Direction = file.Direction,
             Mode = file.Mode,
@@ -47,12 +34,12 @@ internal static class MeasureConversion
                 Placement = file.Method.Placement,
                 Technique = file.Method.Technique,
             },
-            HardRange = new ValueRange(ranges.HardLow * scale, ranges.HardHigh * scale),
-            SoftRange = new ValueRange(ranges.SoftLow * scale, ranges.SoftHigh * scale),
+            HardRange = new ValueRange(file.Range.HardLow * scale, file.Range.HardHigh * scale),
+            SoftRange = new ValueRange(file.Range.SoftLow * scale, file.Range.SoftHigh * scale),
             TrialRule = file.TrialRule,
             Error = errors.FirstOrDefault(),
             OtherErrors = errors.Length > 1 ? errors[1..] : [],
-            Mcid = file.Mcid is { } mcid ? ToMcid(mcid) : null,
+            Mcid = file.Mcid is { } mcid ? ToMcid(mcid, scale) : null,
             SymmetryLimit = file.SymmetryLimit,
             Strength = file.Strength is { } strength ? ToStrength(strength) : null,
             Length = file.Length is { } length ? ToLength(length) : null,
@@ -62,34 +49,30 @@ internal static class MeasureConversion
         };
     }
 
-    /// <summary>The numbers an error gives, with their form, in the stored unit.</summary>
-    internal static List<(ErrorForm Form, double Value, MeasureUnit? Unit)> Numbers(ErrorFile file)
+    /// <summary>The numbers an error gives, with their form, as in the file.</summary>
+    internal static List<(ErrorForm Form, double Value)> Numbers(ErrorFile file)
     {
-        var list = new List<(ErrorForm, double, MeasureUnit?)>();
-        Add(ErrorForm.Sem, file.SemDeg * RadiansPerDegree, MeasureUnit.Radians);
-        Add(ErrorForm.Sem, file.SemN, MeasureUnit.Newtons);
-        Add(ErrorForm.Sem, file.SemPoints, MeasureUnit.Points);
-        Add(ErrorForm.RelativeSem, file.SemFraction, null);
-        Add(ErrorForm.PrintedMdc, file.MdcDeg * RadiansPerDegree, MeasureUnit.Radians);
-        Add(ErrorForm.PrintedMdc, file.MdcN, MeasureUnit.Newtons);
-        Add(ErrorForm.PrintedMdc, file.MdcPoints, MeasureUnit.Points);
-        Add(ErrorForm.RelativePrintedMdc, file.MdcFraction, null);
+        var list = new List<(ErrorForm, double)>();
+        Add(ErrorForm.Sem, file.Sem);
+        Add(ErrorForm.RelativeSem, file.SemFraction);
+        Add(ErrorForm.PrintedMdc, file.Mdc);
+        Add(ErrorForm.RelativePrintedMdc, file.MdcFraction);
         return list;
 
-        void Add(ErrorForm form, double? value, MeasureUnit? unit)
+        void Add(ErrorForm form, double? value)
         {
             if (value is { } number)
-                list.Add((form, number, unit));
+                list.Add((form, number));
         }
     }
 
-    private static MeasurementError ToError(ErrorFile file)
+    private static MeasurementError ToError(ErrorFile file, double scale)
     {
-        var (form, value, _) = Numbers(file)[0];
+        var (form, value) = Numbers(file)[0];
         return new MeasurementError
         {
             Form = form,
-            Value = value,
+            Value = form is ErrorForm.Sem or ErrorForm.PrintedMdc ? value * scale : value,
             Level = file.Level,
             SameExaminer = file.SameExaminer,
             Population = file.Population,
@@ -97,11 +80,11 @@ internal static class MeasureConversion
         };
     }
 
-    private static McidRule ToMcid(McidFile file) => new()
+    private static McidRule ToMcid(McidFile file, double scale) => new()
     {
         Form = file.Bands is not null ? McidForm.ByBaseline : file.Fraction is not null ? McidForm.Fraction : McidForm.Fixed,
-        Value = file.FixedPoints ?? (file.FixedDeg * RadiansPerDegree) ?? file.Fraction ?? 0,
-        Bands = [.. (file.Bands ?? []).Select(b => new McidBand(b.FromPoints, b.ChangePoints))],
+        Value = file.Fixed * scale ?? file.Fraction ?? 0,
+        Bands = [.. (file.Bands ?? []).Select(b => new McidBand(b.From * scale, b.Change * scale))],
         Population = file.Population,
         Source = file.Source,
     };

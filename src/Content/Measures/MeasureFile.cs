@@ -4,7 +4,7 @@ using MomentArm.Exam;
 
 namespace MomentArm.Content;
 
-/// <summary>One file of content/measures. Angles in degrees, forces in newtons; the unit is in the key.</summary>
+/// <summary>One file of content/measures. Its numbers are in the unit it names.</summary>
 public sealed record MeasureFile
 {
     /// <summary>Where the schema is.</summary>
@@ -50,14 +50,14 @@ public sealed record MeasureFile
     /// <summary>How it is taken.</summary>
     public required MethodFile Method { get; init; }
 
-    /// <summary>Ranges of an angle.</summary>
-    public RangesFile? RangeDeg { get; init; }
+    /// <summary>Unit of the numbers of this file, as typed and shown.</summary>
+    public required string Unit { get; init; }
 
-    /// <summary>Ranges of a force.</summary>
-    public RangesFile? RangeN { get; init; }
+    /// <summary>Parts of the body it is asked for; left out for measures of every visit.</summary>
+    public IReadOnlyList<BodyRegion> Regions { get; init; } = [];
 
-    /// <summary>Ranges of a 0-10 scale.</summary>
-    public RangesFile? RangePoints { get; init; }
+    /// <summary>What can be true, and what is usual.</summary>
+    public required RangesFile Range { get; init; }
 
     /// <summary>How trials become one value.</summary>
     public required TrialRule TrialRule { get; init; }
@@ -103,32 +103,20 @@ public sealed record MethodFile
     public string? Technique { get; init; }
 }
 
-/// <summary>Hard and soft range in the unit of the key that holds them.</summary>
+/// <summary>Hard range, outside of which nothing can be true, and soft range, outside of which a value is asked about.</summary>
 public sealed record RangesFile(double HardLow, double SoftLow, double SoftHigh, double HardHigh);
 
 /// <summary>One published error; exactly one of the numbers is given.</summary>
 public sealed record ErrorFile
 {
-    /// <summary>Standard error of measurement, degrees.</summary>
-    public double? SemDeg { get; init; }
-
-    /// <summary>Standard error of measurement, newtons.</summary>
-    public double? SemN { get; init; }
-
-    /// <summary>Standard error of measurement, points.</summary>
-    public double? SemPoints { get; init; }
+    /// <summary>Standard error of measurement.</summary>
+    public double? Sem { get; init; }
 
     /// <summary>Standard error of measurement as a fraction of the value.</summary>
     public double? SemFraction { get; init; }
 
-    /// <summary>Printed smallest detectable change, degrees.</summary>
-    public double? MdcDeg { get; init; }
-
-    /// <summary>Printed smallest detectable change, newtons.</summary>
-    public double? MdcN { get; init; }
-
-    /// <summary>Printed smallest detectable change, points.</summary>
-    public double? MdcPoints { get; init; }
+    /// <summary>Printed smallest detectable change.</summary>
+    public double? Mdc { get; init; }
 
     /// <summary>Printed smallest detectable change as a fraction of the value.</summary>
     public double? MdcFraction { get; init; }
@@ -149,11 +137,8 @@ public sealed record ErrorFile
 /// <summary>Smallest change that matters; exactly one form is given.</summary>
 public sealed record McidFile
 {
-    /// <summary>Fixed change, points.</summary>
-    public double? FixedPoints { get; init; }
-
-    /// <summary>Fixed change, degrees.</summary>
-    public double? FixedDeg { get; init; }
+    /// <summary>Fixed change.</summary>
+    public double? Fixed { get; init; }
 
     /// <summary>Fraction of the first value.</summary>
     public double? Fraction { get; init; }
@@ -169,7 +154,7 @@ public sealed record McidFile
 }
 
 /// <summary>One band of a rule by first value.</summary>
-public sealed record McidBandFile(double FromPoints, double ChangePoints);
+public sealed record McidBandFile(double From, double Change);
 
 /// <summary>Set-up of a strength test.</summary>
 public sealed record StrengthFile

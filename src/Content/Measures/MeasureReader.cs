@@ -22,7 +22,7 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
                 Fault("id", $"The id \"{raw.Id}\" differs from the file name.", "Give both the same name.");
             var before = faults.Faults.Count;
             Check(raw);
-            if (faults.Faults.Count == before && MeasureConversion.UnitOf(raw) is { } unit)
+            if (faults.Faults.Count == before && ShownUnit.Of(raw.Unit) is { } unit)
                 measures.Add(MeasureConversion.ToMeasure(raw, unit));
         }
 
@@ -61,10 +61,10 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
 
     private void CheckKind(MeasureFile raw)
     {
-        if (raw.Kind is MeasureKind.Strength or MeasureKind.RangeOfMotion != raw.Action is not null)
+        if (raw.Kind is MeasureKind.Strength != raw.Action is not null && raw.Kind is not MeasureKind.RangeOfMotion)
             Fault(
                 "action", $"A measure of kind {raw.Kind} {(raw.Action is null ? "needs" : "has no")} joint action.",
-                "Name it for strength and range only.");
+                "Name it for strength, and for range where the body model has the joint.");
         if (raw.Kind is MeasureKind.MuscleLength != raw.Group is not null)
             Fault(
                 "group", $"A measure of kind {raw.Kind} {(raw.Group is null ? "needs" : "has no")} muscle group.",
@@ -92,25 +92,34 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
 
     private void CheckRanges(MeasureFile raw)
     {
-        var wanted = raw.Kind switch
+        var units = UnitsOf(raw.Kind);
+        if (ShownUnit.Of(raw.Unit) is not { } unit || !units.Contains(unit.Stored))
         {
-            MeasureKind.Strength => MeasureUnit.Newtons,
-            MeasureKind.RangeOfMotion or MeasureKind.MuscleLength => MeasureUnit.Radians,
-            MeasureKind.PainRating or MeasureKind.PatientSpecific => MeasureUnit.Points,
-        };
-        var key = KeyOf(wanted);
-        if (MeasureConversion.UnitOf(raw) != wanted)
-        {
-            Fault(
-                key, $"A measure of kind {raw.Kind} gives its ranges under {key} and no other key.",
-                $"Give {key} with hardLow, softLow, softHigh, hardHigh.");
-            return;
+            var words = ShownUnit.All.Where(u => units.Contains(u.Stored)).Select(u => u.Word);
+            Fault("unit", $"A measure of kind {raw.Kind} has no unit \"{raw.Unit}\".", $"Give one of: {string.Join(", ", words)}.");
         }
 
-        var r = MeasureConversion.Ranges(raw);
+        var r = raw.Range;
         if (!(r.HardLow <= r.SoftLow && r.SoftLow < r.SoftHigh && r.SoftHigh <= r.HardHigh))
-            Fault(key, "The four numbers are not in order.", "Order them: hardLow, softLow, softHigh, hardHigh.");
+            Fault("range", "The four numbers are not in order.", "Order them: hardLow, softLow, softHigh, hardHigh.");
     }
+
+    private static MeasureUnit[] UnitsOf(MeasureKind kind) => kind switch
+    {
+        MeasureKind.Strength => [MeasureUnit.Newtons],
+        MeasureKind.RangeOfMotion => [MeasureUnit.Radians, MeasureUnit.Metres],
+        MeasureKind.MuscleLength => [MeasureUnit.Radians],
+        MeasureKind.PainRating or MeasureKind.PatientSpecific or MeasureKind.Questionnaire or MeasureKind.GlobalChange =>
+            [MeasureUnit.Points],
+        MeasureKind.Endurance => [MeasureUnit.Seconds, MeasureUnit.Count],
+        MeasureKind.Performance =>
+            [
+                MeasureUnit.Metres, MeasureUnit.Seconds, MeasureUnit.Count, MeasureUnit.MetresPerSecond, MeasureUnit.Radians,
+                MeasureUnit.Percent, MeasureUnit.Points, MeasureUnit.Kilograms,
+            ],
+        MeasureKind.Girth => [MeasureUnit.Metres],
+        MeasureKind.LoadHistory => [MeasureUnit.Metres, MeasureUnit.Seconds, MeasureUnit.Count, MeasureUnit.Kilograms],
+    };
 
     private void CheckErrors(MeasureFile raw)
     {
@@ -121,11 +130,7 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             if (numbers.Count != 1 || !(numbers[0].Value > 0 && double.IsFinite(numbers[0].Value)))
                 Fault(
                     path, $"An error gives exactly one number above 0; here are {numbers.Count}.",
-                    "Keep one of semDeg, semN, semPoints, semFraction, mdcDeg, mdcN, mdcPoints, mdcFraction.");
-            else if (numbers[0].Unit is { } unit && unit != MeasureConversion.UnitOf(raw))
-                Fault(
-                    path, "The error is in another unit than the measure.",
-                    "Give it in the unit of the ranges, or as a fraction.");
+                    "Keep one of sem, semFraction, mdc, mdcFraction.");
             else if (error.Level is not null && (error.Level is not (90 or 95) || numbers[0].Form is ErrorForm.Sem or ErrorForm.RelativeSem))
                 Fault(
                     path + ".level", $"The level {error.Level} is not usable here.",
@@ -136,14 +141,14 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
 
     private void CheckMcid(McidFile mcid)
     {
-        var given = new[] { mcid.FixedPoints, mcid.FixedDeg, mcid.Fraction }.OfType<double>().ToList();
+        var given = new[] { mcid.Fixed, mcid.Fraction }.OfType<double>().ToList();
         if (given.Count + (mcid.Bands is null ? 0 : 1) != 1 || given.Any(v => !(v > 0)))
             Fault(
                 "mcid", "The change that matters is given in exactly one form, above 0.",
-                "Keep one of fixedPoints, fixedDeg, fraction, bands.");
+                "Keep one of fixed, fraction, bands.");
         var bands = mcid.Bands ?? [];
-        if (bands.Any(b => !(b.ChangePoints > 0)) || bands.Zip(bands.Skip(1)).Any(p => p.First.FromPoints >= p.Second.FromPoints))
-            Fault("mcid.bands", "The bands do not rise, or a change is not above 0.", "Order them by fromPoints.");
+        if (bands.Any(b => !(b.Change > 0)) || bands.Zip(bands.Skip(1)).Any(p => p.First.From >= p.Second.From))
+            Fault("mcid.bands", "The bands do not rise, or a change is not above 0.", "Order them by from.");
         CheckSource(mcid.Source, "mcid.source");
     }
 
@@ -161,13 +166,6 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
                 $"Place {place.Key.Order} in {place.Key.Position} is held by {string.Join(" and ", place.Select(m => m.Id))}.",
                 "Give each its own order.");
     }
-
-    private static string KeyOf(MeasureUnit unit) => unit switch
-    {
-        MeasureUnit.Radians => "rangeDeg",
-        MeasureUnit.Newtons => "rangeN",
-        MeasureUnit.Points => "rangePoints",
-    };
 
     private void CheckSource(string key, string path)
     {

@@ -69,7 +69,7 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
     private Norm Make(Measure measure)
     {
         var unit = Choice("unit", UnitWords(measure));
-        var scale = unit == NormUnit.Measure ? MeasureConversion.Scale(measure.Unit) : 1;
+        var scale = unit == NormUnit.Measure ? measure.Shown.StoredPerShown : 1;
         return new Norm
         {
             MeasureId = measure.Id,
@@ -112,7 +112,7 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
             ("newtons", NormUnit.Measure), ("nmPerKg", NormUnit.TorquePerMass),
             ("percentWeightHeight", NormUnit.PercentWeightHeight), ("percentWeight", NormUnit.PercentWeight),
         ]
-        : [(measure.Unit == MeasureUnit.Radians ? "deg" : "points", NormUnit.Measure)];
+        : [(measure.Shown.Word, NormUnit.Measure)];
 
     private string Cell(string column) => cells[Array.IndexOf(Columns, column)].Trim();
 

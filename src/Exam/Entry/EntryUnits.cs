@@ -16,6 +16,16 @@ internal enum UnitKind
     Centimetre,
     Millimetre,
     Inch,
+    Kilometre,
+    Foot,
+    Mile,
+    Second,
+    Minute,
+    Hour,
+    MetrePerSecond,
+    KilometrePerHour,
+    MilePerHour,
+    Times,
     Percent,
     Point,
 }
@@ -36,6 +46,13 @@ internal static class EntryUnits
         ["rad"] = UnitKind.Radian, ["radians"] = UnitKind.Radian,
         ["m"] = UnitKind.Metre, ["cm"] = UnitKind.Centimetre, ["mm"] = UnitKind.Millimetre,
         ["in"] = UnitKind.Inch, ["inch"] = UnitKind.Inch, ["inches"] = UnitKind.Inch, ["\""] = UnitKind.Inch,
+        ["km"] = UnitKind.Kilometre, ["ft"] = UnitKind.Foot, ["feet"] = UnitKind.Foot,
+        ["mi"] = UnitKind.Mile, ["mile"] = UnitKind.Mile, ["miles"] = UnitKind.Mile,
+        ["s"] = UnitKind.Second, ["sec"] = UnitKind.Second, ["secs"] = UnitKind.Second, ["second"] = UnitKind.Second,
+        ["seconds"] = UnitKind.Second, ["min"] = UnitKind.Minute, ["mins"] = UnitKind.Minute, ["minutes"] = UnitKind.Minute,
+        ["h"] = UnitKind.Hour, ["hours"] = UnitKind.Hour,
+        ["m/s"] = UnitKind.MetrePerSecond, ["km/h"] = UnitKind.KilometrePerHour, ["mph"] = UnitKind.MilePerHour,
+        ["x"] = UnitKind.Times, ["reps"] = UnitKind.Times, ["times"] = UnitKind.Times,
         ["%"] = UnitKind.Percent, ["percent"] = UnitKind.Percent,
         ["points"] = UnitKind.Point, ["point"] = UnitKind.Point, ["pts"] = UnitKind.Point,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -50,12 +67,43 @@ internal static class EntryUnits
         UnitKind.Centimetre => 0.01,
         UnitKind.Millimetre => 0.001,
         UnitKind.Inch => StrengthMath.MetresPerInch,
+        UnitKind.Foot => 12 * StrengthMath.MetresPerInch,
+        UnitKind.Kilometre => 1000,
+        UnitKind.Mile => 1609.344,
+        _ => null,
+    };
+
+    private static double? Seconds(UnitKind unit) => unit switch
+    {
+        UnitKind.Second => 1,
+        UnitKind.Minute => 60,
+        UnitKind.Hour => 3600,
+        _ => null,
+    };
+
+    private static double? SpeedOf(UnitKind unit) => unit switch
+    {
+        UnitKind.MetrePerSecond => 1,
+        UnitKind.KilometrePerHour => 1 / 3.6,
+        UnitKind.MilePerHour => 0.44704,
         _ => null,
     };
 
     /// <summary>Stored value of a number with a unit, or null when that unit does not belong to the measure.</summary>
-    public static double? ToStored(double value, UnitKind? unit, MeasureUnit stored) => stored switch
+    public static double? ToStored(double value, UnitKind? unit, ShownUnit shown) => shown.Stored switch
     {
+        MeasureUnit.Metres when unit is { } length => Metres(length) * value,
+        MeasureUnit.Seconds when unit is { } time => Seconds(time) * value,
+        MeasureUnit.MetresPerSecond when unit is { } speed => SpeedOf(speed) * value,
+        MeasureUnit.Metres or MeasureUnit.Seconds or MeasureUnit.MetresPerSecond => value * shown.StoredPerShown,
+        MeasureUnit.Count => unit is null or UnitKind.Times ? value : null,
+        MeasureUnit.Percent => unit is null or UnitKind.Percent ? value : null,
+        MeasureUnit.Kilograms => unit switch
+        {
+            null or UnitKind.KilogramForce => value,
+            UnitKind.PoundForce => value * 0.45359237,
+            _ => null,
+        },
         MeasureUnit.Newtons => unit switch
         {
             null or UnitKind.Newton or UnitKind.NewtonMetre => value,

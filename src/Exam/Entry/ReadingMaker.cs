@@ -145,13 +145,20 @@ internal sealed class ReadingMaker(string asTyped)
 
     private double? Stored(Measure measure, double value, UnitKind? unit, string text)
     {
-        if (EntryUnits.ToStored(value, unit, measure.Unit) is { } stored)
+        if (EntryUnits.ToStored(value, unit, measure.Shown) is { } stored)
             return stored;
         var wanted = measure.Unit switch
         {
             MeasureUnit.Newtons => "Type a force in N, kgf or lb, or a torque in Nm.",
             MeasureUnit.Radians => "Type an angle in degrees.",
-            MeasureUnit.Points => "Type a number from 0 to 10.",
+            MeasureUnit.Points =>
+                $"Type a number from {Say.Number(measure.HardRange.Low)} to {Say.Number(measure.HardRange.High)}.",
+            MeasureUnit.Seconds => "Type a time in s or min.",
+            MeasureUnit.Count => "Type how often, as a whole number.",
+            MeasureUnit.Metres => "Type a length in cm, m, km, in, ft or miles.",
+            MeasureUnit.MetresPerSecond => "Type a speed in m/s, km/h or mph.",
+            MeasureUnit.Percent => "Type a percentage.",
+            MeasureUnit.Kilograms => "Type a mass in kg or lb.",
         };
         var what = unit switch
         {

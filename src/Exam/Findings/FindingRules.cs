@@ -12,8 +12,11 @@ public static class FindingRules
     /// <summary>Default limit for forces without a published error, as a fraction of the mean of both.</summary>
     public const double ForceLimitFraction = 0.15;
 
-    /// <summary>Default limit for 0-10 scales without a published error, points.</summary>
-    public const double PointLimit = 2;
+    /// <summary>Default limit for scales without a published error, as a fraction of the scale: 2 points of 10.</summary>
+    public const double PointLimitFraction = 0.2;
+
+    /// <summary>Default limit for times, distances, speeds and counts without a published error, as a fraction of the mean of both.</summary>
+    public const double OtherLimitFraction = 0.2;
 
     /// <summary>A named activity scored at this or less becomes a finding, points.</summary>
     public const double ActivityAtMost = 7;
@@ -52,7 +55,8 @@ public static class FindingRules
         {
             MeasureUnit.Radians => AngleLimitRad,
             MeasureUnit.Newtons => ForceLimitFraction * (Math.Abs(first) + Math.Abs(second)) / 2,
-            MeasureUnit.Points => PointLimit,
+            MeasureUnit.Points => PointLimitFraction * (measure.HardRange.High - measure.HardRange.Low),
+            _ => OtherLimitFraction * (Math.Abs(first) + Math.Abs(second)) / 2,
         };
     }
 }

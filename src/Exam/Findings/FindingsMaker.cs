@@ -54,7 +54,9 @@ public static class FindingsMaker
         MeasureKind.MuscleLength => ImpairmentKind.Short,
         MeasureKind.RangeOfMotion => ImpairmentKind.Stiff,
         MeasureKind.PatientSpecific => ImpairmentKind.Activity,
-        MeasureKind.PainRating => null,
+        MeasureKind.Endurance => ImpairmentKind.Tires,
+        MeasureKind.PainRating or MeasureKind.Performance or MeasureKind.Questionnaire or MeasureKind.GlobalChange
+            or MeasureKind.Girth or MeasureKind.LoadHistory => null,
     };
 
     internal static string IdOf(Measure measure, Side? side, ImpairmentKind kind, string? extra = null)
@@ -174,6 +176,7 @@ public static class FindingsMaker
     {
         MeasureUnit.Radians => Say.Number(Say.Degrees(FindingRules.AngleLimitRad)) + "°",
         MeasureUnit.Newtons => Say.Percent(FindingRules.ForceLimitFraction),
-        MeasureUnit.Points => Say.Number(FindingRules.PointLimit) + " points",
+        MeasureUnit.Points => Say.Percent(FindingRules.PointLimitFraction) + " of the scale",
+        _ => Say.Percent(FindingRules.OtherLimitFraction),
     };
 }

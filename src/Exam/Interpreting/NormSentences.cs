@@ -64,7 +64,7 @@ internal static class NormSentences
 
     private static string Amount(Measure measure, Norm row, double value) => row.Unit switch
     {
-        NormUnit.Measure => measure.Unit == MeasureUnit.Radians ? Say.Number(Say.Degrees(value)) + "°" : Say.Shown(measure, value),
+        NormUnit.Measure => Say.Shown(measure, value),
         NormUnit.TorquePerMass => Say.Number(value, 2) + " N m/kg",
         NormUnit.PercentWeightHeight => Say.Number(value, 2) + " % of weight x height",
         NormUnit.PercentWeight => Say.Number(value) + " % of body weight",

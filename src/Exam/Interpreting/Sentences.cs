@@ -110,8 +110,10 @@ internal static class Sentences
     {
         MeasureKind.Strength => "weaker",
         MeasureKind.MuscleLength => "shorter",
-        MeasureKind.RangeOfMotion => "less",
-        MeasureKind.PainRating or MeasureKind.PatientSpecific => "worse",
+        MeasureKind.RangeOfMotion or MeasureKind.Endurance => "less",
+        MeasureKind.Girth => "thicker",
+        MeasureKind.PainRating or MeasureKind.PatientSpecific or MeasureKind.Performance or MeasureKind.Questionnaire
+            or MeasureKind.GlobalChange or MeasureKind.LoadHistory => "worse",
     };
 
     private static string Error(Measure measure, SideComparison sides) =>

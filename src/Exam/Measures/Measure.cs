@@ -27,8 +27,14 @@ public sealed record Measure
     /// <summary>Order inside the position, 1 first.</summary>
     public required int Order { get; init; }
 
+    /// <summary>Parts of the body it is asked for; empty for measures of every visit, such as pain.</summary>
+    public ImmutableArray<BodyRegion> Regions { get; init; } = [];
+
+    /// <summary>Unit in which it is typed and shown.</summary>
+    public required ShownUnit Shown { get; init; }
+
     /// <summary>Stored unit.</summary>
-    public required MeasureUnit Unit { get; init; }
+    public MeasureUnit Unit => Shown.Stored;
 
     /// <summary>Whether left and right are measured apart.</summary>
     public required bool Sided { get; init; }

@@ -1,14 +1,32 @@
 namespace MomentArm.Exam;
 
-/// <summary>The unit in which values are stored. Screens and files show degrees for radians.</summary>
+/// <summary>The unit in which values are stored.</summary>
 public enum MeasureUnit
 {
-    /// <summary>Points of a scale from 0 to 10.</summary>
+    /// <summary>Points of a scale.</summary>
     Points,
 
-    /// <summary>Radians; shown in degrees.</summary>
+    /// <summary>Radians.</summary>
     Radians,
 
     /// <summary>Newtons.</summary>
     Newtons,
+
+    /// <summary>Seconds.</summary>
+    Seconds,
+
+    /// <summary>Times, repetitions, pieces.</summary>
+    Count,
+
+    /// <summary>Metres.</summary>
+    Metres,
+
+    /// <summary>Metres per second.</summary>
+    MetresPerSecond,
+
+    /// <summary>Hundredths of a whole, 100 being the whole.</summary>
+    Percent,
+
+    /// <summary>Kilograms.</summary>
+    Kilograms,
 }

@@ -27,12 +27,8 @@ public static class CellText
     {
         ArgumentNullException.ThrowIfNull(measure);
         ArgumentNullException.ThrowIfNull(measurement);
-        var numbers = measurement.Trials.Select(trial => measure.Unit switch
-        {
-            MeasureUnit.Radians => Say.Number(Say.Degrees(trial)) + "°",
-            MeasureUnit.Newtons => Say.Number(trial),
-            MeasureUnit.Points => Say.Number(trial),
-        });
+        var unit = measure.Unit == MeasureUnit.Newtons ? "" : measure.Shown.Suffix;
+        var numbers = measurement.Trials.Select(trial => Say.Number(trial / measure.Shown.StoredPerShown, 2) + unit);
         var text = string.Join(' ', numbers);
         if (measurement.Activity is { Length: > 0 } activity)
             text = $"{activity} {text}";

@@ -24,7 +24,9 @@ public static class ExamWords
         {
             MeasureUnit.Radians => "degrees",
             MeasureUnit.Newtons => "N, lb or kgf, at lever arm",
-            MeasureUnit.Points => "0 to 10",
+            MeasureUnit.Points => $"{Say.Number(measure.HardRange.Low)} to {Say.Number(measure.HardRange.High)}",
+            MeasureUnit.Count => "how many",
+            _ => measure.Shown.Word,
         };
     }
 
@@ -38,6 +40,7 @@ public static class ExamWords
             MeasureKind.RangeOfMotion or MeasureKind.MuscleLength => "°",
             MeasureKind.PatientSpecific => "activity and 0 to 10, such as stairs 4",
             MeasureKind.PainRating => "0 to 10, or a task and 0 to 10",
+            _ => Unit(measure),
         };
     }
 

@@ -30,6 +30,9 @@ public static class FindingWords
             ImpairmentKind.Weak => $"strength of {Words(lack.Action?.ToString())}{side}",
             ImpairmentKind.Short => $"length of {Words(lack.Group?.ToString())}{side}",
             ImpairmentKind.Stiff => $"range of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.Tires => $"endurance of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.PoorControl => $"control of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.LowLoadTolerance => "how much load the days hold",
             ImpairmentKind.PainUnderLoad => $"the load ceiling of {Words(lack.Action?.ToString())}{side}",
             ImpairmentKind.Activity => "the choice of functional exercises and the goal",
         };

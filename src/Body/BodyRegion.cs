@@ -1,6 +1,6 @@
-namespace MomentArm.Prescribing;
+namespace MomentArm.Body;
 
-/// <summary>The part of the body an exercise is kept under.</summary>
+/// <summary>The part of the body that an exercise or a measure is kept under.</summary>
 public enum BodyRegion
 {
     /// <summary>Hip.</summary>
