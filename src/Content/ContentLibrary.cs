@@ -40,7 +40,10 @@ public sealed class ContentLibrary
         exercises = ordered.ToImmutableDictionary(e => e.Id);
         this.words = words;
         Basis = new CaseBasis(
-            body.Skeleton, body.Tables, body.Points, body.Capacities, exam.Measures, exam.Norms, ordered, body.Muscles);
+            body.Skeleton, body.Tables, body.Points, body.Capacities, exam.Measures, exam.Norms, ordered, body.Muscles)
+        {
+            Predictions = exam.Predictions,
+        };
     }
 
     /// <summary>Version of the content, kept with every stored program.</summary>

@@ -36,7 +36,7 @@ public class ExamContentTests
         Change(Path.Combine(measures, "modified-ober.json"), "\"piva-2006\"", "\"nobody-1900\"");
         Change(Path.Combine(measures, "straight-leg-raise.json"), "\"slr\"", "\"ake\"");
         Change(Path.Combine(measures, "knee-flexion-range.json"), "\"hardHigh\": 170", "\"hardHigh\": 17");
-        Change(Path.Combine(folder, "norms", "strength.csv"), "10.19,1.1", "about ten,1.1");
+        Change(Path.Combine(folder, "norms", "strength.csv"), "10.19,,1.1", "about ten,,1.1");
         Change(Path.Combine(folder, "danger-signs", "general.json"), "\"confirmation\": \"common practice\"", "\"confirmation\": \"heard\"");
         var error = Assert.Throws<ContentException>(() => ExamContent.Read(folder));
         Assert.Contains(error.Faults, f => f.File == "measures/pain-now.json" && f.Line is not null);

@@ -10,6 +10,9 @@ namespace MomentArm.Content;
 public sealed record ExamContent(
     ImmutableArray<Measure> Measures, ImmutableArray<Norm> Norms, ImmutableArray<DangerSign> DangerSigns)
 {
+    /// <summary>Equations that predict a value.</summary>
+    public ImmutableArray<Prediction> Predictions { get; init; } = [];
+
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
@@ -30,7 +33,10 @@ public sealed record ExamContent(
             faults.Add(
                 "danger-signs", null, "", "There is no danger sign.",
                 "Without a screen nothing may be prescribed: give at least one file.");
-        return new ExamContent([.. measures], [.. norms], [.. signs]);
+        return new ExamContent([.. measures], [.. norms], [.. signs])
+        {
+            Predictions = [.. PredictionReader.ReadAll(folder, byId, sources, faults)],
+        };
     }
 
     /// <summary>Reads the exam part of a content folder alone.</summary>

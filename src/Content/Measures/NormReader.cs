@@ -9,8 +9,8 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
 {
     private static readonly string[] Columns =
     [
-        "measureId", "sex", "ageFrom", "ageTo", "unit", "mean", "sd", "meanFrom", "meanTo", "n",
-        "population", "method", "mode", "use", "source", "verified", "note",
+        "measureId", "sex", "ageFrom", "ageTo", "unit", "mean", "median", "sd", "meanFrom", "meanTo", "quarter", "threeQuarters",
+        "limit", "n", "population", "method", "mode", "use", "source", "verified", "note",
     ];
 
     private string file = "";
@@ -76,7 +76,11 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
             Sex = Choice("sex", [("female", (Sex?)Sex.Female), ("male", Sex.Male), ("both", null)]),
             AgeFrom = Number("ageFrom") ?? Missing("ageFrom"),
             AgeTo = Number("ageTo"),
-            Mean = (Number("mean") ?? Missing("mean")) * scale,
+            Mean = (Number("mean") ?? Number("median")) * scale,
+            IsMedian = Cell("median").Length > 0,
+            Quarter = Number("quarter") * scale,
+            ThreeQuarters = Number("threeQuarters") * scale,
+            Limit = Number("limit") * scale,
             Sd = Number("sd") * scale,
             MeanFrom = Number("meanFrom") * scale,
             MeanTo = Number("meanTo") * scale,
@@ -94,15 +98,19 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
 
     private void CheckMeaning(Norm norm)
     {
+        if ((norm.Mean ?? norm.Quarter ?? norm.Limit) is null || (Cell("mean").Length > 0 && norm.IsMedian))
+            Fault("mean", "The row gives no number, or both a mean and a median.", "Give mean or median, the two quarters, or a limit.");
+        if (norm.Quarter is null != norm.ThreeQuarters is null || norm.Quarter >= norm.ThreeQuarters)
+            Fault("quarter", "The middle half needs two ends in order.", "Give both or neither.");
         if (norm.Sd is { } sd && !(sd > 0))
             Fault("sd", "The standard deviation is not above 0.", "Correct it or leave it empty.");
         if (norm.MeanFrom is null != norm.MeanTo is null || norm.MeanFrom >= norm.MeanTo)
             Fault("meanFrom", "The interval of the mean needs two ends in order.", "Give both or neither.");
         if (norm.AgeTo < norm.AgeFrom)
             Fault("ageTo", "The ages are not in order.", "Put the younger age first.");
-        if (norm.Use == NormUse.Grade && !(norm.Verified && norm.Sd is not null))
+        if (norm.Use == NormUse.Grade && !(norm.Verified && (norm.Limit is not null || norm is { Sd: not null, IsMedian: false })))
             Fault(
-                "use", "A row that grades must be verified and have an SD; an interval of the mean is not a normal range.",
+                "use", "A row that grades must be verified and have a mean with SD or a limit; an interval of the mean is not a normal range.",
                 "Write beside, or complete the row.");
     }
 
@@ -110,7 +118,7 @@ internal sealed class NormReader(IReadOnlyDictionary<string, Measure> measures, 
         ?
         [
             ("newtons", NormUnit.Measure), ("nmPerKg", NormUnit.TorquePerMass),
-            ("percentWeightHeight", NormUnit.PercentWeightHeight), ("percentWeight", NormUnit.PercentWeight),
+            ("percentWeightHeight", NormUnit.PercentWeightHeight), ("percentWeight", NormUnit.PercentWeight), ("nPerKg", NormUnit.ForcePerMass),
         ]
         : [(measure.Shown.Word, NormUnit.Measure)];
 

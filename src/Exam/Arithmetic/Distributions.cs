@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace MomentArm.Exam;
 
 /// <summary>
@@ -8,7 +10,7 @@ public static class Distributions
 {
     private const int MostSteps = 500;
 
-    private static readonly double[] Lanczos =
+    private static readonly ImmutableArray<double> Lanczos =
     [
         0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
         12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,

@@ -112,9 +112,12 @@ public static class FindingsMaker
             yield break;
         foreach (var norm in found.Norms.Where(n => n.Low == true))
         {
-            var deficit = norm.Norm.Mean > 0 ? Math.Clamp(Math.Abs(norm.Norm.Mean - norm.Value) / norm.Norm.Mean, 0, 1) : 0;
-            var headline = $"{Thing(found.Measure, norm.Side)}: low for age and sex";
-            var detail = $"z {Say.Number(norm.ZScore!.Value, 2)}, percentile {Say.Number(norm.Percentile!.Value)}, in {norm.Norm.Population}.";
+            var usual = norm.Norm.Mean ?? norm.Norm.Limit ?? 0;
+            var deficit = usual > 0 ? Math.Clamp(Math.Abs(usual - norm.Value) / usual, 0, 1) : 0;
+            var headline = $"{Thing(found.Measure, norm.Side)}: {(norm.Norm.Limit is null ? "low for age and sex" : "past the published limit")}";
+            var detail = norm is { ZScore: { } z, Percentile: { } percentile }
+                ? $"z {Say.Number(z, 2)}, percentile {Say.Number(percentile)}, in {norm.Norm.Population}."
+                : $"Limit {Say.Number(norm.Norm.Limit!.Value / found.Measure.Shown.StoredPerShown)}{found.Measure.Shown.Suffix}, in {norm.Norm.Population}.";
             yield return Make(found.Measure, norm.Side, kind, headline, detail, deficit, affected, true);
         }
     }

@@ -24,6 +24,12 @@ public sealed record InterpretationInput
     /// <summary>Norm rows; those of other measures are left out.</summary>
     public ImmutableArray<Norm> Norms { get; init; } = [];
 
+    /// <summary>Equations that predict a value from age, stature and mass; those of other measures are left out.</summary>
+    public ImmutableArray<Prediction> Predictions { get; init; } = [];
+
+    /// <summary>Whether norms that nobody read in their source are shown beside the value.</summary>
+    public bool ShowUnverified { get; init; } = true;
+
     /// <summary>
     /// Torque of gravity that the left muscles also held during the test, N m; positive adds to what the pad felt.
     /// Null when it was not computed.

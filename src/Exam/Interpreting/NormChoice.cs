@@ -13,8 +13,11 @@ internal static class NormChoice
     {
         if (input.Person.AgeYears is not { } age)
             return [];
+        var predicted = input.Predictions.Where(p => p.MeasureId == input.Measure.Id).Select(p => p.For(input.Person)).OfType<Norm>();
         var rows = input.Norms
             .Where(n => n.MeasureId == input.Measure.Id && n.CoversAge(age) && FitsSex(n, input.Person.Sex))
+            .Concat(predicted)
+            .Where(n => n.Verified || input.ShowUnverified)
             .OrderByDescending(n => MayGrade(input.Measure, n))
             .ThenByDescending(n => n.Verified)
             .ThenByDescending(n => n.Spread is not null)
@@ -27,9 +30,12 @@ internal static class NormChoice
         return [.. readings.SelectMany(r => rows.Select(n => One(input, r, n)).OfType<NormComparison>())];
     }
 
-    /// <summary>A row grades only if it may, has a spread between people, was verified and was not measured in another mode.</summary>
+    /// <summary>
+    /// A row grades only if it may, has a spread between people or a limit of its own, was verified and was not measured in
+    /// another mode.
+    /// </summary>
     public static bool MayGrade(Measure measure, Norm norm) =>
-        norm is { Use: NormUse.Grade, Verified: true, Spread: not null } && !OtherMode(measure, norm);
+        norm is { Use: NormUse.Grade, Verified: true } && (norm.Limit ?? norm.Spread) is not null && !OtherMode(measure, norm);
 
     /// <summary>Whether the row states the other of active and passive.</summary>
     public static bool OtherMode(Measure measure, Norm norm) =>
@@ -43,10 +49,12 @@ internal static class NormChoice
     {
         if (ValueFor(input, reading, norm) is not { } value)
             return null;
-        double? z = norm.Spread is { } sd ? NormMath.ZScore(value, norm.Mean, sd) : null;
+        double? z = norm is { Spread: { } sd, Mean: { } mean, IsMedian: false } ? NormMath.ZScore(value, mean, sd) : null;
         bool? low = null;
-        if (z is { } score && MayGrade(input.Measure, norm) && input.Measure.Direction != Direction.Neither)
-            low = (input.Measure.Direction == Direction.LowerBetter ? -score : score) < -LowBeyondZ;
+        if (MayGrade(input.Measure, norm) && input.Measure.Direction != Direction.Neither)
+            low = norm.Limit is { } limit ? input.Measure.Gain(limit, value) < 0
+                : z is { } score ? (input.Measure.Direction == Direction.LowerBetter ? -score : score) < -LowBeyondZ
+                : null;
         return new NormComparison(reading.Measurement.Side, norm, value, z, z is { } s ? NormMath.Percentile(s) : null, low);
     }
 
@@ -55,6 +63,7 @@ internal static class NormChoice
         NormUnit.Measure => reading.Value,
         NormUnit.TorquePerMass => reading.TorquePerKg,
         NormUnit.PercentWeightHeight => reading.PercentWeightHeight,
+        NormUnit.ForcePerMass => input.Person.MassKg is { } kilograms ? reading.Value / kilograms : null,
         NormUnit.PercentWeight => input.Person.MassKg is { } mass ? 100 * reading.Value / (mass * StrengthMath.Gravity) : null,
     };
 }

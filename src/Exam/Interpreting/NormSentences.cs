@@ -30,13 +30,25 @@ internal static class NormSentences
     private static Statement One(Measure measure, NormComparison norm)
     {
         var row = norm.Norm;
-        var text = $"{Sentences.Start(norm.Side)}{Amount(measure, row, norm.Value)} beside a mean of {Amount(measure, row, row.Mean)}";
-        if (row.Spread is { } sd)
-            text += $" (SD {Amount(measure, row, sd)})";
-        text += $" in {row.Population}";
+        var text = $"{Sentences.Start(norm.Side)}{Amount(measure, row, norm.Value)} beside {Middle(measure, row)} in {row.Population}";
         if (norm is { Low: not null, ZScore: { } z, Percentile: { } percentile })
             text += $": z {Say.Number(z, 2)}, percentile {(percentile < 0.1 ? "under 0.1" : Say.Number(percentile, percentile < 10 ? 1 : 0))}";
         return new Statement(StatementTopic.Norm, norm.Side, $"{text}. {Quality(measure, norm)}", ToneOf(norm));
+    }
+
+    private static string Middle(Measure measure, Norm row)
+    {
+        var parts = new List<string>();
+        if (row.Mean is { } mean)
+        {
+            var spread = row is { IsMedian: false, Spread: { } sd } ? $" (SD {Amount(measure, row, sd)})" : "";
+            parts.Add($"a {(row.IsMedian ? "median" : "mean")} of {Amount(measure, row, mean)}{spread}");
+        }
+        if (row is { Quarter: { } low, ThreeQuarters: { } high })
+            parts.Add($"a middle half of {Amount(measure, row, low)} to {Amount(measure, row, high)}");
+        if (row.Limit is { } limit)
+            parts.Add($"a limit of {Amount(measure, row, limit)}");
+        return string.Join(", ", parts);
     }
 
     private static Tone ToneOf(NormComparison norm) => norm.Low switch
@@ -50,10 +62,16 @@ internal static class NormSentences
     {
         var row = norm.Norm;
         if (norm.Low is { } low)
-            return low ? "Low for age and sex." : "Within what is usual for age and sex.";
+            return (low, row.Limit) switch
+            {
+                (true, null) => "Low for age and sex.",
+                (false, null) => "Within what is usual for age and sex.",
+                (true, _) => "On the worse side of the published limit.",
+                (false, _) => "Not on the worse side of the published limit.",
+            };
         if (!row.Verified)
             return "From memory, not verified: shown, not used to grade.";
-        if (row.Spread is null)
+        if ((row.Spread ?? row.Limit ?? row.Quarter) is null)
             return row.MeanFrom is null
                 ? "The spread between people is not published: no grade."
                 : "Only the uncertainty of the mean is published, not the spread between people: no grade.";
@@ -67,6 +85,7 @@ internal static class NormSentences
         NormUnit.Measure => Say.Shown(measure, value),
         NormUnit.TorquePerMass => Say.Number(value, 2) + " N m/kg",
         NormUnit.PercentWeightHeight => Say.Number(value, 2) + " % of weight x height",
+        NormUnit.ForcePerMass => Say.Number(value, 2) + " N/kg",
         NormUnit.PercentWeight => Say.Number(value) + " % of body weight",
     };
 }

@@ -16,6 +16,9 @@ public enum NormUnit
 
     /// <summary>Force as percent of body weight.</summary>
     PercentWeight,
+
+    /// <summary>Force per body mass, N/kg.</summary>
+    ForcePerMass,
 }
 
 /// <summary>What a norm row may be used for.</summary>
@@ -43,8 +46,20 @@ public sealed record Norm
     /// <summary>Oldest age, years, that year included; null for no upper end.</summary>
     public double? AgeTo { get; init; }
 
-    /// <summary>Mean, in <see cref="Unit"/>.</summary>
-    public required double Mean { get; init; }
+    /// <summary>Mean, or median where that is what was published, in <see cref="Unit"/>; null when only a band or a limit was.</summary>
+    public double? Mean { get; init; }
+
+    /// <summary>Whether <see cref="Mean"/> is a median.</summary>
+    public bool IsMedian { get; init; }
+
+    /// <summary>A quarter of the people lie below, in <see cref="Unit"/>; null when not published.</summary>
+    public double? Quarter { get; init; }
+
+    /// <summary>A quarter of the people lie above, in <see cref="Unit"/>; null when not published.</summary>
+    public double? ThreeQuarters { get; init; }
+
+    /// <summary>The limit that the source itself calls low on the worse side of it, in <see cref="Unit"/>; null when it names none.</summary>
+    public double? Limit { get; init; }
 
     /// <summary>Standard deviation between people; null when not published.</summary>
     public double? Sd { get; init; }

@@ -21,4 +21,8 @@ public sealed record CaseBasis(
     ImmutableArray<Measure> Measures,
     ImmutableArray<Norm> Norms,
     IReadOnlyList<Exercise> Exercises,
-    MuscleTable Muscles);
+    MuscleTable Muscles)
+{
+    /// <summary>Equations that predict a value from age, stature and mass.</summary>
+    public ImmutableArray<Prediction> Predictions { get; init; } = [];
+}

@@ -18,4 +18,8 @@ public sealed record CaseVisit(
 /// <param name="Visits">Visits in any order; the one with the highest order is read as today's.</param>
 /// <param name="Irritability">The clinician's grade; null to grade by pain ratings alone.</param>
 public sealed record CaseFacts(
-    Physique Person, Side? AffectedSide, ImmutableArray<CaseVisit> Visits, Irritability? Irritability);
+    Physique Person, Side? AffectedSide, ImmutableArray<CaseVisit> Visits, Irritability? Irritability)
+{
+    /// <summary>Whether norms that nobody read in their source are shown beside values.</summary>
+    public bool ShowUnverified { get; init; } = true;
+}

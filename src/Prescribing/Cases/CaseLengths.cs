@@ -67,7 +67,7 @@ internal static class CaseLengths
         foreach (var measure in basis.Measures.Where(m => m.Length is not null))
         {
             var rows = basis.Norms
-                .Where(n => n.MeasureId == measure.Id && n.Unit == NormUnit.Measure && n.CoversAge(person.AgeYears ?? YoungAdult))
+                .Where(n => n.MeasureId == measure.Id && n.Unit == NormUnit.Measure && n.Mean is not null && n.CoversAge(person.AgeYears ?? YoungAdult))
                 .OrderByDescending(n => n.Verified)
                 .ThenByDescending(n => n.Spread is not null)
                 .ThenBy(n => n.Source, StringComparer.Ordinal)
@@ -77,8 +77,8 @@ internal static class CaseLengths
             var chosen = rows.Where(n => n.Source == rows[0].Source && (n.Sex is null || person.Sex is null || n.Sex == person.Sex)).ToArray();
             if (chosen.Length == 0)
                 continue;
-            var mean = chosen.Average(n => n.Mean);
-            var between = chosen.Average(n => (n.Mean - mean) * (n.Mean - mean));
+            var mean = chosen.Average(n => n.Mean!.Value);
+            var between = chosen.Average(n => (n.Mean!.Value - mean) * (n.Mean.Value - mean));
             var spread = Math.Sqrt(between + chosen.Average(n => Math.Pow(n.Spread ?? DefaultSpread, 2)));
             foreach (var side in new[] { Side.Left, Side.Right })
             {

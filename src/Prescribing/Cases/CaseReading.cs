@@ -76,6 +76,8 @@ public sealed record CaseReading
                 Person = facts.Person,
                 AffectedSide = facts.AffectedSide,
                 Norms = basis.Norms,
+                Predictions = basis.Predictions,
+                ShowUnverified = facts.ShowUnverified,
                 GravityTorqueLeftNm = gravity.Of(measure, Side.Left),
                 GravityTorqueRightNm = gravity.Of(measure, Side.Right),
             }));
