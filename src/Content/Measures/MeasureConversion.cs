@@ -33,6 +33,7 @@ internal static class MeasureConversion
                 Stabilization = file.Method.Stabilization,
                 Placement = file.Method.Placement,
                 Technique = file.Method.Technique,
+                WithoutDevice = file.Method.WithoutDevice,
             },
             HardRange = new ValueRange(file.Range.HardLow * scale, file.Range.HardHigh * scale),
             SoftRange = new ValueRange(file.Range.SoftLow * scale, file.Range.SoftHigh * scale),
@@ -43,6 +44,8 @@ internal static class MeasureConversion
             SymmetryLimit = file.SymmetryLimit,
             Strength = file.Strength is { } strength ? ToStrength(strength) : null,
             Length = file.Length is { } length ? ToLength(length) : null,
+            Questionnaire = file.Questionnaire is { } questionnaire ? ToQuestionnaire(questionnaire) : null,
+            CoreMinutes = file.CoreMinutes,
             Cautions = [.. file.Cautions],
             Sources = [.. file.Sources],
             Verified = file.Verified,
@@ -87,6 +90,17 @@ internal static class MeasureConversion
         Bands = [.. (file.Bands ?? []).Select(b => new McidBand(b.From * scale, b.Change * scale))],
         Population = file.Population,
         Source = file.Source,
+    };
+
+    private static QuestionnaireSetUp ToQuestionnaire(QuestionnaireFile file) => new()
+    {
+        Form = file.Form,
+        ItemCount = file.ItemCount,
+        LeastAnswered = file.LeastAnswered,
+        ItemLow = file.ItemLow,
+        ItemHigh = file.ItemHigh,
+        Items = [.. file.Items],
+        Terms = file.Terms,
     };
 
     private static LengthSetUp ToLength(LengthFile file) => new()

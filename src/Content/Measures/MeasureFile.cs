@@ -77,6 +77,12 @@ public sealed record MeasureFile
     /// <summary>Set-up of a muscle length test.</summary>
     public LengthFile? Length { get; init; }
 
+    /// <summary>Items and scoring, for questionnaires.</summary>
+    public QuestionnaireFile? Questionnaire { get; init; }
+
+    /// <summary>Minutes of the patient's time as part of the short core set of its regions.</summary>
+    public double? CoreMinutes { get; init; }
+
     /// <summary>Cautions for the examiner.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
@@ -101,6 +107,9 @@ public sealed record MethodFile
 
     /// <summary>How effort or movement is built up, and how many trials.</summary>
     public string? Technique { get; init; }
+
+    /// <summary>What can be done in its place without a device.</summary>
+    public string? WithoutDevice { get; init; }
 }
 
 /// <summary>Hard range, outside of which nothing can be true, and soft range, outside of which a value is asked about.</summary>
@@ -198,4 +207,29 @@ public sealed record LengthFile
 
     /// <summary>The joint action whose angle is the reading; positive readings go in its direction.</summary>
     public required JointAction Measured { get; init; }
+}
+
+/// <summary>Items and scoring of a questionnaire.</summary>
+public sealed record QuestionnaireFile
+{
+    /// <summary>How it is scored.</summary>
+    public required ScoreForm Form { get; init; }
+
+    /// <summary>Items; left out when only the total is typed.</summary>
+    public int ItemCount { get; init; }
+
+    /// <summary>Fewest answers that still give a score.</summary>
+    public int LeastAnswered { get; init; }
+
+    /// <summary>Lowest answer.</summary>
+    public int ItemLow { get; init; }
+
+    /// <summary>Highest answer.</summary>
+    public int ItemHigh { get; init; }
+
+    /// <summary>The items in words, where they are ours or free to everyone.</summary>
+    public IReadOnlyList<string> Items { get; init; } = [];
+
+    /// <summary>On what terms it may be used.</summary>
+    public required string Terms { get; init; }
 }

@@ -77,6 +77,14 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             Fault(
                 "length", $"A measure of kind {raw.Kind} {(raw.Length is null ? "needs" : "has no")} length set-up.",
                 "Give the test pose and the joint that is read for muscle length only.");
+        if (raw.Kind is MeasureKind.Questionnaire != raw.Questionnaire is not null)
+            Fault(
+                "questionnaire", $"A measure of kind {raw.Kind} {(raw.Questionnaire is null ? "needs" : "has no")} scoring.",
+                "Give it for questionnaires only.");
+        if (raw.Questionnaire is { } questionnaire)
+            CheckQuestionnaire(questionnaire);
+        if (raw.CoreMinutes is { } minutes && minutes is not (> 0 and <= 3))
+            Fault("coreMinutes", "A part of the core set takes over 0 and up to 3 minutes.", "Give the minutes, or leave it out.");
         if (raw.Strength is not { } strength)
             return;
         if (!(strength.LeverArmHintM is >= 0.05 and <= 1 && strength.LeverArmMostM >= strength.LeverArmHintM && strength.LeverArmMostM <= 1.2))
@@ -88,6 +96,21 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             foreach (var fault in FrameCheck.Faults(PoseConversion.ToLimb(limb), name))
                 Fault(fault.Place, fault.What, fault.Mend);
         }
+    }
+
+    private void CheckQuestionnaire(QuestionnaireFile raw)
+    {
+        var isTotal = raw.Form == ScoreForm.TotalOnly;
+        if (isTotal != (raw.ItemCount == 0) || (isTotal && raw.Items.Count > 0))
+            Fault("questionnaire.itemCount", "Items are given exactly when they are scored.", "Give their number, or the form totalOnly without items.");
+        if (!isTotal && !(raw.ItemLow < raw.ItemHigh && raw.LeastAnswered >= 1 && raw.LeastAnswered <= raw.ItemCount))
+            Fault("questionnaire.leastAnswered", "The answers or the fewest of them are not usable.", "Give itemLow under itemHigh, and leastAnswered from 1 to itemCount.");
+        if (raw.Form == ScoreForm.Sum && raw.LeastAnswered != raw.ItemCount)
+            Fault("questionnaire.leastAnswered", "A sum with items missing is too low.", "Ask for all items.");
+        if (raw.Items.Count > 0 && raw.Items.Count != raw.ItemCount)
+            Fault("questionnaire.items", $"There are {raw.Items.Count} texts and {raw.ItemCount} items.", "Give one text an item, or none.");
+        if (string.IsNullOrWhiteSpace(raw.Terms))
+            Fault("questionnaire.terms", "The terms of use are empty.", "Say who owns it and what may be shown.");
     }
 
     private void CheckRanges(MeasureFile raw)

@@ -84,6 +84,12 @@ public sealed record Measure
     /// <summary>Set-up of a muscle length test; present for muscle length only.</summary>
     public LengthSetUp? Length { get; init; }
 
+    /// <summary>Items and scoring; present for questionnaires only.</summary>
+    public QuestionnaireSetUp? Questionnaire { get; init; }
+
+    /// <summary>Minutes of the patient's time as part of the short core set of its regions; null when not in it.</summary>
+    public double? CoreMinutes { get; init; }
+
     /// <summary>Cautions for the examiner.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];
 

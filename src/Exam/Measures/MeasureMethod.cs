@@ -16,4 +16,7 @@ public sealed record MeasureMethod
 
     /// <summary>How effort or movement is built up and held, and how many trials.</summary>
     public string? Technique { get; init; }
+
+    /// <summary>What can be done in its place without a device; null where none is needed or none is known.</summary>
+    public string? WithoutDevice { get; init; }
 }
