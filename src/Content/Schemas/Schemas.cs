@@ -26,6 +26,7 @@ public static class Schemas
         ("muscles", typeof(MusclesFile)),
         ("patient-words", typeof(PatientWordsFile)),
         ("pose", typeof(PoseInputFile)),
+        ("predictions", typeof(PredictionsFile)),
         ("segments", typeof(SegmentsFile)),
         ("skeleton", typeof(SkeletonFile)),
         ("sources", typeof(Dictionary<string, Source>)),
