@@ -6,6 +6,9 @@ namespace MomentArm.Drawing;
 /// <summary>Camera, accent and options for the pictures of one movement.</summary>
 internal sealed class Studio
 {
+    /// <summary>What moves by less is not drawn as a ghost, meters.</summary>
+    private const double GhostM = 0.03;
+
     private readonly BodyModel model;
     private readonly SurfacePoints points;
     private readonly Movement movement;
@@ -31,12 +34,12 @@ internal sealed class Studio
         settler = new Settler(model, points);
         named = new PlacedFigure?[movement.Frames.Length];
         Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working);
-        Accent = options.Accent ?? AccentOf(movement);
+        Accent = options.Accent ?? movement.Focus ?? FocusOf(movement);
     }
 
     internal Camera Camera { get; }
 
-    internal AccentOn Accent { get; }
+    internal MovementFocus Accent { get; }
 
     internal bool IsHold => movement.Frames.Length == 1;
 
@@ -85,9 +88,10 @@ internal sealed class Studio
     /// <summary>What of the start pose has moved, as plain silhouettes.</summary>
     internal IEnumerable<SceneShape> Ghost(PlacedFigure start, PlacedFigure end)
     {
+        var least = movement.CloseUp is null ? GhostM : GhostM / 2;
         var there = Parts(end).Where(IsFlesh).ToDictionary(p => p.Name);
         var moved = Parts(start)
-            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > MotionArrow.LeastM)
+            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > least)
             .ToArray();
         foreach (var works in (bool[])[false, true])
         {
@@ -107,6 +111,21 @@ internal sealed class Studio
                 };
             }
         }
+    }
+
+    /// <summary>The arrows of the movement: a turn in place, an effort in place, or the way of what moves.</summary>
+    /// <param name="path">The body at even fractions of the way, start first.</param>
+    /// <param name="drawn">What is drawn already.</param>
+    internal ImmutableArray<SceneShape> Arrows(PlacedFigure[] path, IEnumerable<SceneShape> drawn)
+    {
+        var ink = ArrowInk.For(FrameOf(drawn).Height);
+        var end = path[^1];
+        var turn = TurnArrow.Of(movement, Accent, path[0], end, Camera, ink);
+        if (!turn.IsEmpty)
+            return turn;
+        var cover = new Cover(Parts(end), Camera);
+        var press = PressArrow.Of(movement, Setting, end, Camera, cover, ink);
+        return press.IsEmpty ? MotionArrow.Of(path, Accent, Camera, cover, ink) : press;
     }
 
     /// <summary>The names of tinted areas; of two sides of one area, the nearer is named.</summary>
@@ -208,8 +227,8 @@ internal sealed class Studio
     private static double Distance(BodyPart a, BodyPart b) =>
         a.Layers[0].Hulls.SelectMany(h => h).Zip(b.Layers[0].Hulls.SelectMany(h => h), (p, q) => (p.Center - q.Center).Length).Max();
 
-    // The arm carries the accent when it moves and the leg does not.
-    private static AccentOn AccentOf(Movement movement)
+    /// <summary>The arm when it moves and the leg does not, else the leg.</summary>
+    private static MovementFocus FocusOf(Movement movement)
     {
         var (a, b) = (movement.Frames[0].Working, movement.Frames[^1].Working);
         double[] leg =
@@ -223,6 +242,6 @@ internal sealed class Studio
             a.ShoulderInternalRotation - b.ShoulderInternalRotation, a.ElbowFlexion - b.ElbowFlexion,
             a.ForearmPronation - b.ForearmPronation, a.WristFlexion - b.WristFlexion,
         ];
-        return leg.Max(Math.Abs) < 0.1 && arm.Max(Math.Abs) > 0.15 ? AccentOn.Arm : AccentOn.Leg;
+        return leg.Max(Math.Abs) < 0.1 && arm.Max(Math.Abs) > 0.15 ? MovementFocus.Arm : MovementFocus.Leg;
     }
 }

@@ -32,7 +32,7 @@ internal static class PaintOrder
     internal static double Depth(BodyPart part, Camera camera) => Samples(part, camera).Average(d => d.Depth);
 
     /// <summary>Balls of the part and the middles between neighbors.</summary>
-    private static Disc[] Samples(BodyPart part, Camera camera)
+    internal static Disc[] Samples(BodyPart part, Camera camera)
     {
         if (part.Reach.Length > 0)
             return [.. part.Reach.Select(camera.See)];

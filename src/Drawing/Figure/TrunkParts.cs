@@ -6,11 +6,13 @@ namespace MomentArm.Drawing;
 /// <summary>Pelvis in shorts, shirt, neck, and the head with hair, ear, eye and nose.</summary>
 internal static class TrunkParts
 {
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Vec3 toward, HairStyle hair)
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Vec3 toward, HairStyle hair, MovementFocus accent)
     {
         yield return new BodyPart("pelvis", new Layer(Tone.Shorts, PelvisHulls(f)));
-        yield return new BodyPart("neck", new Layer(Tone.FarSkin, [Neck(f)]));
-        yield return new BodyPart("shirt", new Layer(Tone.Shirt, Shirt(f)));
+        yield return new BodyPart("neck", new Layer(accent == MovementFocus.Neck ? Tone.Working : Tone.FarSkin, [Neck(f)]));
+        yield return new BodyPart(
+            "shirt",
+            [new Layer(accent == MovementFocus.Trunk ? Tone.Working : Tone.Shirt, Shirt(f)), .. Nape(f, accent)]);
         yield return Head(f, toward, hair);
     }
 
@@ -37,6 +39,12 @@ internal static class TrunkParts
         f.Ball(Torso, null, -0.002, 0.4, 0, 0.052),
         f.Ball(SegmentKind.Head, null, 0.004, 0.03, 0, 0.05),
         f.Ball(SegmentKind.Head, null, 0.006, 0.08, 0, 0.05),
+    ];
+
+    /// <summary>Where the muscles of the neck go on over the shoulders, for a neck that carries the accent.</summary>
+    private static Layer[] Nape(PlacedFigure f, MovementFocus accent) => accent != MovementFocus.Neck ? [] :
+    [
+        new Layer(Tone.Working, [[.. f.Pair(Torso, -0.006, 0.405, 0.024, 0.05), .. f.Pair(Torso, -0.008, 0.372, 0.088, 0.036)]], false),
     ];
 
     private static BodyPart Head(PlacedFigure f, Vec3 toward, HairStyle style)

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>Arrows of efforts without motion: short, against a bar, where they are seen; two toward each other for a squeeze.</summary>
+internal static class PressArrow
+{
+    private const double Length = 15;
+
+    /// <summary>A push that points nearly at the viewer has no arrow (share of its length that shows).</summary>
+    private const double LeastShown = 0.3;
+
+    /// <summary>The arrows, or nothing for a movement that moves.</summary>
+    /// <param name="movement">The movement.</param>
+    /// <param name="setting">Start, end and what holds.</param>
+    /// <param name="end">The body at the end.</param>
+    /// <param name="camera">Where from.</param>
+    /// <param name="cover">What it covers.</param>
+    /// <param name="ink">The size.</param>
+    internal static ImmutableArray<SceneShape> Of(
+        Movement movement, HeldSetting setting, PlacedFigure end, Camera camera, Cover cover, ArrowInk ink)
+    {
+        var presses = Presses.Of(movement, setting, end);
+        if (presses.Count > 0)
+            return [.. presses.SelectMany(press => Shown(press, camera, cover, ink))];
+        var lies = end.Orientation is Orientation.Prone or Orientation.Supine
+            && end.Placed.Contacts.Any(c => c.Contact.Point is "chestFront" or "upperBack");
+        return lies && !movement.Aims.IsEmpty && Presses.IsStill(setting)
+            ? [.. Squeeze(AreaShape.Of(end, BodyAreas.Of(movement.Aims[0]), end.Working), camera, ink)]
+            : [];
+    }
+
+    private static IEnumerable<SceneShape> Shown(Press press, Camera camera, Cover cover, ArrowInk ink)
+    {
+        var way = camera.Project(press.Way);
+        var length = Math.Sqrt(way.X * way.X + way.Y * way.Y);
+        if (length < LeastShown * Camera.UnitsPerMeter)
+            return [];
+        var (ux, uy) = (way.X / length, way.Y / length);
+        var at = camera.Project(press.At);
+        PicturePoint[] Straight(PicturePoint tip) =>
+            [.. Enumerable.Range(0, 5).Select(i => new PicturePoint(tip.X - ux * Length * ink.Size * (4 - i) / 4, tip.Y - uy * Length * ink.Size * (4 - i) / 4))];
+        if (press.Onto)
+        {
+            var back = Enumerable.Range(1, 30).First(i => i == 30 || cover.Of([Moved(at, -ux * i, -uy * i)]) == 0) + 2.5 * ink.Size;
+            return ink.Arrow(Straight(Moved(at, -ux * back, -uy * back)));
+        }
+
+        // Beside the part, on the side and as near as leaves it seen.
+        var best = Enumerable.Range(0, 60)
+            .Select(i => (i % 2 == 0 ? 1 : -1) * (6 * ink.Size + i / 2))
+            .Select(off => (Tip: Moved(at, -uy * off, ux * off), Off: Math.Abs(off)))
+            .MinBy(c => Math.Round(cover.Of(Straight(c.Tip)) + 0.018 * c.Off / ink.Size, 6));
+        return [.. ink.Arrow(Straight(best.Tip)), ink.Bar(best.Tip, ux, uy)];
+    }
+
+    private static IEnumerable<SceneShape> Squeeze(AreaShape area, Camera camera, ArrowInk ink)
+    {
+        var ball = area.Balls[area.Balls.Length / 2];
+        var at = camera.Project(ball.Center + (ball.Radius + 0.03 * ink.Size) * area.Outward);
+        var along = camera.Project(area.Balls[^1].Center - area.Balls[0].Center);
+        var length = Math.Sqrt(along.X * along.X + along.Y * along.Y);
+        var (ux, uy) = (along.X / length, along.Y / length);
+        foreach (var sense in (double[])[1, -1])
+        {
+            PicturePoint Off(double distance) => Moved(at, sense * ux * distance * ink.Size, sense * uy * distance * ink.Size);
+            foreach (var shape in ink.Arrow([Off(16), Off(9), Off(2)]))
+                yield return shape;
+        }
+    }
+
+    private static PicturePoint Moved(PicturePoint p, double dx, double dy) => new(p.X + dx, p.Y + dy);
+}

@@ -1,0 +1,85 @@
+using MomentArm.Body;
+
+namespace MomentArm.Drawing;
+
+/// <summary>A push that goes nowhere.</summary>
+/// <param name="At">Where the body presses.</param>
+/// <param name="Way">Which way it presses, in the room.</param>
+/// <param name="Onto">Whether it is shown as an arrow onto the part, since what is pressed on lies behind it in the picture.</param>
+internal readonly record struct Press(Vec3 At, Vec3 Way, bool Onto);
+
+/// <summary>Efforts without motion, as far as pulls, contacts and aims of a movement tell them.</summary>
+internal static class Presses
+{
+    /// <summary>Motions shorter than this count as an effort in place, meters; our choice.</summary>
+    internal const double StillM = 0.06;
+
+    /// <summary>A knee that straightens by less than this over a towel presses on it, radians; our choice.</summary>
+    private const double SmallKnee = 0.35;
+
+    /// <summary>The presses, or none for a movement that moves.</summary>
+    internal static IReadOnlyList<Press> Of(Movement movement, HeldSetting setting, PlacedFigure end)
+    {
+        var still = IsStill(setting);
+        var working = end.Working;
+        var presses = new List<Press>();
+        foreach (var pull in movement.Pulls)
+        {
+            if (pull is HelpPull { Anchor: null } help && (still || OnWall(end, help.At)))
+                presses.Add(new Press(end.Place(help.At), -Math.Sign(help.ForceN) * help.Direction.In(setting.Start.State, working), false));
+            else if (still && pull is LoopPull loop)
+                presses.AddRange(Apart(end, loop.At));
+        }
+
+        if (still)
+        {
+            foreach (var (pull, tied) in setting.Pulls)
+            {
+                if (pull is AnchorPull && tied is { } at)
+                    presses.Add(new Press(end.Place(pull.At), (end.Place(pull.At) - at).Normalized(), false));
+            }
+        }
+
+        if (presses.Count == 0 && OntoTowel(movement, end) is { } towel)
+            presses.Add(towel);
+        return presses.Count == 2 && (presses[0].Way - presses[1].Way).Length < 0.1
+            ? [presses[0] with { At = presses[0].At.Toward(presses[1].At, 0.5) }]
+            : presses;
+    }
+
+    /// <summary>Whether nothing moves far between start and end.</summary>
+    internal static bool IsStill(HeldSetting setting)
+    {
+        foreach (var kind in (SegmentKind[])[SegmentKind.Hand, SegmentKind.Foot, SegmentKind.Shank, SegmentKind.Head, SegmentKind.Torso])
+        {
+            foreach (var side in (Side[])[Side.Right, Side.Left])
+            {
+                if ((setting.Start.At(kind, side, 0, 0, 0) - setting.End.At(kind, side, 0, 0, 0)).Length > StillM)
+                    return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool OnWall(PlacedFigure end, BodyPlace place) => end.Placed.Contacts.Any(c =>
+        c.Contact.Surface == SurfaceKind.Wall && c.Contact.Point == place.At && c.Contact.Limb == (place.Limb ?? Limb.Working));
+
+    private static IEnumerable<Press> Apart(PlacedFigure end, BodyPlace place)
+    {
+        var (own, other) = (end.Place(place with { Limb = Limb.Working }), end.Place(place with { Limb = Limb.Other }));
+        var apart = (own - other).Normalized();
+        yield return new Press(own, apart, false);
+        yield return new Press(other, -apart, false);
+    }
+
+    private static Press? OntoTowel(Movement movement, PlacedFigure end)
+    {
+        var bend = Math.Abs(movement.Frames[0].Working.KneeFlexion - movement.Frames[^1].Working.KneeFlexion);
+        var under = end.Placed.Contacts.FirstOrDefault(c =>
+            c.Contact is { Surface: SurfaceKind.Pillow, Point: "kneeBack", Limb: Limb.Working });
+        return under is not null && bend < SmallKnee && movement.Aims.FirstOrDefault() == JointAction.KneeExtension && !movement.Aims.IsEmpty
+            ? new Press(under.Point, -Vec3.UnitY, true)
+            : null;
+    }
+}
