@@ -16,6 +16,7 @@ internal sealed class Studio
     private readonly PictureOptions options;
     private readonly Settler settler;
     private readonly PlacedFigure?[] named;
+    private readonly bool bare;
     private PlacedBody? last;
     private HeldSetting? setting;
     private Box? hiding;
@@ -33,7 +34,8 @@ internal sealed class Studio
         this.options = options;
         settler = new Settler(model, points);
         named = new PlacedFigure?[movement.Frames.Length];
-        Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working);
+        bare = BareFoot.Wanted(points, movement.CloseUp);
+        Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working, bare);
         Accent = options.Accent ?? movement.Focus ?? FocusOf(movement);
     }
 
@@ -168,7 +170,7 @@ internal sealed class Studio
         if (movement.CloseUp is not { } point)
             return Frame.Round(shapes, options.Aspect);
         var (a, b) = (Camera.Project(Figure(0).Surface(point, Limb.Working)), Camera.Project(Figure(1).Surface(point, Limb.Working)));
-        return Frame.Close(a, b, options.Aspect);
+        return Frame.Close(a, b, options.Aspect, bare);
     }
 
     /// <summary>Frames and flips the shapes, and writes them.</summary>
@@ -180,7 +182,7 @@ internal sealed class Studio
     }
 
     private PlacedFigure Place(PosedFrame frame, double fraction, PlacedBody? near) =>
-        new(model, points, frame, working, settler.Settle(frame, working, near)) { Fraction = fraction };
+        new(model, points, frame, working, settler.Settle(frame, working, near)) { Fraction = fraction, Barefoot = bare };
 
     private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 

@@ -14,8 +14,9 @@ internal static class ArrowPlaces
 {
     internal static IEnumerable<ArrowPlace> Of(MovementFocus focus, PlacedFigure start, Camera camera) => focus switch
     {
-        MovementFocus.Leg => Leg(1.25, 0.8, 0.6).Concat(Pelvic(1, 0.7, start, camera)).Concat(Trunk(0.3, 0.35)).Append(Hand(0.15)),
-        MovementFocus.Trunk => Leg(1, 0.75, 0.9).Concat(Pelvic(1.2, 1.15, start, camera)).Concat(Trunk(0.85, 1)).Append(Hand(0.9)).Append(OtherHand(0.85)),
+        MovementFocus.Leg when start.Barefoot => Leg(1.25, 0.8, 0.6).Append(Arch),
+        MovementFocus.Leg => Leg(1.25, 0.8, 0.6).Concat(Pelvic(1, 0.45, start, camera)).Concat(Trunk(0.3, 0.35)).Append(Hand(0.15)),
+        MovementFocus.Trunk => Leg(1, 0.75, 0.9).Concat(Pelvic(1.2, 1.15, start, camera)).Concat(Trunk(0.95, 1.15)).Append(Hand(0.7)).Append(OtherHand(0.65)),
         MovementFocus.Neck => Trunk(0.3, 1).Concat(Face(1.1)),
         MovementFocus.Shoulder or MovementFocus.Arm => Leg(0.4, 0.3, 0.3).Concat(Pelvic(0.4, 0.3, start, camera)).Concat(Trunk(0.6, 0.5)).Append(Hand(2)).Append(OtherHand(0.5)),
         MovementFocus.Forearm => [Fingers(2), Hand(1.2), OtherHand(1)],
@@ -25,9 +26,12 @@ internal static class ArrowPlaces
     {
         yield return new(Foot, f => f.At(Foot, f.Working, 0.06, 0.03, 0), foot);
         yield return new(Foot, f => f.At(Toes, f.Working, 0.03, 0.02, 0), foot * 0.9);
+        yield return new(Foot, f => f.At(Foot, f.Working, -0.055, 0.03, 0), foot * 0.92);
         yield return new(Shank, f => f.At(Shank, f.Working, 0.05, 0, 0), knee);
         yield return new(Foot, f => f.At(Foot, f.Working.Other(), 0.06, 0.03, 0), otherFoot);
     }
+
+    private static ArrowPlace Arch { get; } = new(Foot, f => f.At(Foot, f.Working, 0.085, 0.015 + BareFoot.Arch(f, f.Working), -0.055), 1.6);
 
     /// <summary>Behind or before the pelvis when seen from the side, beside it when seen from front or back.</summary>
     private static IEnumerable<ArrowPlace> Pelvic(double back, double front, PlacedFigure start, Camera camera)
@@ -36,6 +40,7 @@ internal static class ArrowPlaces
         if (Math.Abs(forward.Dot(camera.Toward)) > 0.75 * forward.Length)
         {
             yield return new(Pelvis, f => f.At(Pelvis, f.Working, -0.07, -0.03, 0.26), back);
+            yield return new(Pelvis, f => f.At(Pelvis, f.Working.Other(), -0.07, -0.03, 0.26), back * 0.9);
             yield break;
         }
 

@@ -12,6 +12,9 @@ internal static class MotionArrow
     /// <summary>What a covered path loses: an arrow on the body is harder to see.</summary>
     private const double CoverCost = 0.45;
 
+    /// <summary>How far under the floor a path may run, meters.</summary>
+    private const double Deepest = -0.16;
+
     /// <summary>The second arrow's least share of the first one's score, and its least way in the picture (units).</summary>
     private const double SecondShare = 0.4;
 
@@ -28,7 +31,7 @@ internal static class MotionArrow
         var least = Least * 125 * ink.Size;
         var paths = ArrowPlaces.Of(focus, figures[0], camera)
             .Select(place => (Place: place, Path: Path(figures, place, camera)))
-            .Where(c => Way(c.Path) >= least && figures.All(f => place(f, c.Place) > -0.03))
+            .Where(c => Way(c.Path) >= least && figures.All(f => place(f, c.Place) > Deepest))
             .Select(c => (c.Place, c.Path, Score: Math.Round(Way(c.Path) * c.Place.Weight * (1 - CoverCost * cover.Of(c.Path)), 4)))
             .OrderByDescending(c => c.Score)
             .ToArray();

@@ -24,9 +24,12 @@ internal static class PressArrow
         var presses = Presses.Of(movement, setting, end);
         if (presses.Count > 0)
             return [.. presses.SelectMany(press => Shown(press, camera, cover, ink))];
+        if (movement.Props.FirstOrDefault(prop => prop.Kind == PropKind.SmallBall && BallParts.InHand(end, prop)) is { } ball
+            && (setting.Start.Surface("palm", ball.Limb ?? Limb.Working) - end.Surface("palm", ball.Limb ?? Limb.Working)).Length < Presses.StillM)
+            return [.. Squeeze(end, (ball.Limb ?? Limb.Working).On(end.Working), BallParts.DiameterOf(ball), camera, ink)];
         var lies = end.Orientation is Orientation.Prone or Orientation.Supine
             && end.Placed.Contacts.Any(c => c.Contact.Point is "chestFront" or "upperBack");
-        return lies && !movement.Aims.IsEmpty && Presses.IsStill(setting)
+        return lies && !movement.Aims.IsEmpty && Presses.Rests(movement)
             ? [.. Squeeze(AreaShape.Of(end, BodyAreas.Of(movement.Aims[0]), end.Working), camera, ink)]
             : [];
     }
@@ -51,7 +54,7 @@ internal static class PressArrow
         var best = Enumerable.Range(0, 60)
             .Select(i => (i % 2 == 0 ? 1 : -1) * (6 * ink.Size + i / 2))
             .Select(off => (Tip: Moved(at, -uy * off, ux * off), Off: Math.Abs(off)))
-            .MinBy(c => Math.Round(cover.Of(Straight(c.Tip)) + 0.018 * c.Off / ink.Size, 6));
+            .MinBy(c => Math.Round(cover.Of(Straight(c.Tip)) + 0.03 * c.Off / ink.Size, 6));
         return [.. ink.Arrow(Straight(best.Tip)), ink.Bar(best.Tip, ux, uy)];
     }
 
@@ -61,11 +64,25 @@ internal static class PressArrow
         var at = camera.Project(ball.Center + (ball.Radius + 0.03 * ink.Size) * area.Outward);
         var along = camera.Project(area.Balls[^1].Center - area.Balls[0].Center);
         var length = Math.Sqrt(along.X * along.X + along.Y * along.Y);
-        var (ux, uy) = (along.X / length, along.Y / length);
+        return Facing(at, along.X / length, along.Y / length, 2, ink);
+    }
+
+    /// <summary>Fingers and palm toward each other.</summary>
+    private static IEnumerable<SceneShape> Squeeze(PlacedFigure f, Side side, double diameter, Camera camera, ArrowInk ink)
+    {
+        var (palm, fingers) = (f.At(SegmentKind.Hand, side, -0.03, -0.066, 0), f.At(SegmentKind.Hand, side, 0.05 + diameter, -0.09, 0));
+        var (a, b) = (camera.Project(palm), camera.Project(fingers));
+        var length = ArrowLine.Distance(a, b);
+        var (ux, uy) = length < 3 ? (1, 0) : ((b.X - a.X) / length, (b.Y - a.Y) / length);
+        return Facing(new PicturePoint((a.X + b.X) / 2, (a.Y + b.Y) / 2), ux, uy, 6 / ink.Size, ink);
+    }
+
+    private static IEnumerable<SceneShape> Facing(PicturePoint at, double ux, double uy, double apart, ArrowInk ink)
+    {
         foreach (var sense in (double[])[1, -1])
         {
             PicturePoint Off(double distance) => Moved(at, sense * ux * distance * ink.Size, sense * uy * distance * ink.Size);
-            foreach (var shape in ink.Arrow([Off(16), Off(9), Off(2)]))
+            foreach (var shape in ink.Arrow([Off(apart + 14), Off(apart + 7), Off(apart)]))
                 yield return shape;
         }
     }

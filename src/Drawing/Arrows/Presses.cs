@@ -17,6 +17,9 @@ internal static class Presses
     /// <summary>A knee that straightens by less than this over a towel presses on it, radians; our choice.</summary>
     private const double SmallKnee = 0.35;
 
+    /// <summary>Turns of joints smaller than this count as rest, radians; our choice.</summary>
+    private const double SmallTurn = 0.07;
+
     /// <summary>The presses, or none for a movement that moves.</summary>
     internal static IReadOnlyList<Press> Of(Movement movement, HeldSetting setting, PlacedFigure end)
     {
@@ -60,6 +63,25 @@ internal static class Presses
         }
 
         return true;
+    }
+
+    /// <summary>Whether no joint turns by more than a few degrees.</summary>
+    internal static bool Rests(Movement movement)
+    {
+        var (a, b) = (movement.Frames[0], movement.Frames[^1]);
+        return Pairs(a.Working, b.Working).Concat(Pairs(a.Other, b.Other)).Concat(
+        [
+            a.Axial.TrunkFlexion - b.Axial.TrunkFlexion, a.Axial.TrunkBendToWorking - b.Axial.TrunkBendToWorking,
+            a.Axial.TrunkTurnToWorking - b.Axial.TrunkTurnToWorking, a.Axial.NeckFlexion - b.Axial.NeckFlexion,
+            a.Axial.NeckBendToWorking - b.Axial.NeckBendToWorking, a.Axial.NeckTurnToWorking - b.Axial.NeckTurnToWorking,
+        ]).All(turn => Math.Abs(turn) < SmallTurn);
+
+        static IEnumerable<double> Pairs(LimbAngles p, LimbAngles q) =>
+        [
+            p.HipFlexion - q.HipFlexion, p.HipAbduction - q.HipAbduction, p.HipInternalRotation - q.HipInternalRotation,
+            p.KneeFlexion - q.KneeFlexion, p.AnkleDorsiflexion - q.AnkleDorsiflexion, p.SubtalarEversion - q.SubtalarEversion,
+            p.ShoulderFlexion - q.ShoulderFlexion, p.ShoulderAbduction - q.ShoulderAbduction, p.ElbowFlexion - q.ElbowFlexion,
+        ];
     }
 
     private static bool OnWall(PlacedFigure end, BodyPlace place) => end.Placed.Contacts.Any(c =>

@@ -34,7 +34,7 @@ internal static class FigureParts
             var arm = works && accent is MovementFocus.Shoulder or MovementFocus.Arm ? lit : hand;
             var sleeve = works && accent == MovementFocus.Shoulder ? lit : farArm ? Tone.FarShirt : Tone.Shirt;
             var tones = new ArmTones(hand, forearm, arm, sleeve);
-            parts.AddRange(LegParts.Of(figure, side, leg, shorts));
+            parts.AddRange(LegParts.Of(figure, side, camera.Toward, leg, shorts));
             parts.AddRange(ArmParts.Of(figure, side, tones, grasp(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
             patches.AddRange(ArmParts.Patches(figure, side, tones));

@@ -18,7 +18,7 @@ internal sealed class PlacedFigure
     {
         Model = model;
         Working = working;
-        Orientation = frame.Orientation;
+        Frame = frame;
         this.points = points;
         Placed = placed;
         state = new BodyState(model);
@@ -50,7 +50,13 @@ internal sealed class PlacedFigure
 
     internal Side Working { get; }
 
-    internal Orientation Orientation { get; }
+    internal Orientation Orientation => Frame.Orientation;
+
+    /// <summary>Whether the feet are drawn without shoes.</summary>
+    internal bool Barefoot { get; init; }
+
+    /// <summary>The angles that the pose asks for.</summary>
+    internal LimbAngles AnglesOf(Side side) => side == Working ? Frame.Working : Frame.Other;
 
     /// <summary>How far along the movement the body is, 0 to 1.</summary>
     internal double Fraction { get; init; }
@@ -61,6 +67,8 @@ internal sealed class PlacedFigure
     internal BodyState State => state;
 
     private double Girth { get; }
+
+    private PosedFrame Frame { get; }
 
     /// <summary>A point of a segment, given as on the right side of the published model.</summary>
     internal Vec3 At(SegmentKind kind, Side? side, double x, double y, double z)

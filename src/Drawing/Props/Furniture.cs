@@ -59,7 +59,7 @@ internal static class Furniture
             points = [pelvis + 0.42 * new Vec3(ahead.X, 0, ahead.Z)];
         }
 
-        return Deep(Under(f, points, height, new Pads(0.14, 0.26, 0.3)), f);
+        return Deep(Under(f, points, height, new Pads(0.14, 0.36, 0.32)), f);
     }
 
     /// <summary>A bench or couch: a thick top on four legs, or a block when it is low.</summary>

@@ -10,6 +10,9 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
     /// <summary>Room round a close-up, picture units (centimeters of the body).</summary>
     private const double CloseRoom = 27;
 
+    /// <summary>The same round a foot.</summary>
+    private const double FootRoom = 19;
+
     /// <summary>A frame that holds the shapes, with margin, widened or heightened to the aspect asked for.</summary>
     internal static Frame Round(IEnumerable<SceneShape> shapes, double? aspect)
     {
@@ -24,10 +27,11 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
     }
 
     /// <summary>A frame close round two places, with room for a forearm or a foot; what lies outside is cut off.</summary>
-    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect)
+    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect, bool foot)
     {
-        var height = 2 * CloseRoom + Math.Abs(a.Y - b.Y);
-        var width = Math.Max(2 * CloseRoom + Math.Abs(a.X - b.X), height * (aspect ?? 1));
+        var room = foot ? FootRoom : CloseRoom;
+        var height = 2 * room + Math.Abs(a.Y - b.Y);
+        var width = Math.Max(2 * room + Math.Abs(a.X - b.X), height * (aspect ?? 1));
         height = Math.Max(height, width / (aspect ?? width / height));
         return new Frame((a.X + b.X - width) / 2, (a.Y + b.Y - height) / 2, Math.Ceiling(width), Math.Ceiling(height));
     }
