@@ -145,8 +145,20 @@ internal sealed class Backdrop
         var outward = limb.On(figures[0].Working) == Side.Right ? 1 : -1;
         var (inner, outer) = both ? (0.3, 0.3) : (0.085, 0.24);
         var (z0, z1) = outward > 0 ? (middle.Z - inner, middle.Z + outer) : (middle.Z - outer, middle.Z + inner);
-        var box = new Box(new Vec3(middle.X - 0.19, 0, z0), new Vec3(middle.X + 0.19, height, z1));
+        var (x0, x1) = (middle.X - 0.19, middle.X + 0.19);
+        if (on.Length > 0 && !on.Any(c => c.Contact.Point is "heel" or "heelBack"))
+            (x0, x1) = UnderForefoot(on, limb.On(figures[0].Working));
+        var box = new Box(new Vec3(x0, 0, z0), new Vec3(x1, height, z1));
         return box.Faces("step", camera, Tone.PropTop, Tone.Prop, Tone.PropShade);
+    }
+
+    /// <summary>A step that begins just behind the ball of the foot, so that the heel is free.</summary>
+    private (double Least, double Most) UnderForefoot(PlacedContact[] on, Side side)
+    {
+        var f = figures[0];
+        var ahead = f.At(SegmentKind.Toes, side, 0, 0, 0).X >= f.At(SegmentKind.Foot, side, 0, 0, 0).X;
+        var (least, most) = (on.Min(c => c.Point.X), on.Max(c => c.Point.X));
+        return ahead ? (least - 0.035, least + 0.33) : (most - 0.33, most + 0.035);
     }
 
     private IEnumerable<SceneShape> Chair(Prop prop)

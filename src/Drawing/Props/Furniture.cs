@@ -83,7 +83,7 @@ internal static class Furniture
                     from y in (double[])[0.1, 0.5, 1]
                     select new Ball(new Vec3(a.X + (b.X - a.X) * i / 6, b.Y * y, a.Z + (b.Z - a.Z) * j / 4), 0.08);
         var layers = TableBoxes(top, camera)
-            .SelectMany(box => box.Sides(camera, Tone.PropTop, Tone.Prop, Tone.PropShade))
+            .SelectMany(box => box.Sides(camera.Toward, Tone.PropTop, Tone.Prop, Tone.PropShade))
             .Select(side => new Layer(side.Tone, [[.. side.Corners.Select(corner => new Ball(corner, 0))]], false));
         return new BodyPart("table", [.. layers]) { Role = ShapeRole.Backdrop, Reach = [.. reach] };
     }
