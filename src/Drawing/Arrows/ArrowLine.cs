@@ -3,6 +3,9 @@ namespace MomentArm.Drawing;
 /// <summary>Courses of arrows: cut, lengthened and measured.</summary>
 internal static class ArrowLine
 {
+    /// <summary>A course longer than its chord by this factor winds.</summary>
+    private const double Winding = 1.4;
+
     internal static double Distance(PicturePoint a, PicturePoint b) =>
         Math.Sqrt((a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y));
 
@@ -12,6 +15,25 @@ internal static class ArrowLine
         for (var i = 1; i < path.Count; i++)
             length += Distance(path[i - 1], path[i]);
         return length;
+    }
+
+    /// <summary>The course as one even bow through its middle, unless it really winds.</summary>
+    internal static IReadOnlyList<PicturePoint> Even(IReadOnlyList<PicturePoint> path)
+    {
+        var (a, b) = (path[0], path[^1]);
+        if (Length(path) > Winding * Distance(a, b))
+            return path;
+        var m = Cut(path, Length(path) / 2)[^1];
+        var (cx, cy) = (2 * m.X - (a.X + b.X) / 2, 2 * m.Y - (a.Y + b.Y) / 2);
+        return
+        [
+            .. Enumerable.Range(0, 9).Select(i =>
+            {
+                var t = i / 8.0;
+                var (p, q, r) = ((1 - t) * (1 - t), 2 * t * (1 - t), t * t);
+                return new PicturePoint(p * a.X + q * cx + r * b.X, p * a.Y + q * cy + r * b.Y);
+            }),
+        ];
     }
 
     /// <summary>The course without its first and last stretch.</summary>

@@ -7,17 +7,21 @@ namespace MomentArm.Drawing;
 /// <param name="Limb">Which part of the body it is on: a second arrow is only for another one.</param>
 /// <param name="At">Where it is.</param>
 /// <param name="Weight">How much its motion tells about the movement; our choice.</param>
-internal sealed record ArrowPlace(SegmentKind Limb, Func<PlacedFigure, Vec3> At, double Weight);
+internal sealed record ArrowPlace(SegmentKind Limb, Func<PlacedFigure, Vec3> At, double Weight)
+{
+    /// <summary>Whether it is on the working side.</summary>
+    internal bool Working { get; init; } = true;
+}
 
 /// <summary>Places by what the movement is for: limbs at their ends, head and trunk a little outside their flesh.</summary>
 internal static class ArrowPlaces
 {
     internal static IEnumerable<ArrowPlace> Of(MovementFocus focus, PlacedFigure start, Camera camera) => focus switch
     {
-        MovementFocus.Leg when start.Barefoot => Leg(1.25, 0.8, 0.6).Append(Arch),
-        MovementFocus.Leg => Leg(1.25, 0.8, 0.6).Concat(Pelvic(1, 0.45, start, camera)).Concat(Trunk(0.3, 0.35)).Append(Hand(0.15)),
+        MovementFocus.Leg when start.Barefoot => Leg(1.25, 0.8, 0.75).Append(Arch),
+        MovementFocus.Leg => Leg(1.25, 0.8, 0.75).Concat(Pelvic(1, 0.45, start, camera)).Concat(Trunk(0.3, 0.35)).Append(Hand(0.15)),
         MovementFocus.Trunk => Leg(1, 0.75, 0.9).Concat(Pelvic(1.2, 1.15, start, camera)).Concat(Trunk(0.95, 1.15)).Append(Hand(0.7)).Append(OtherHand(0.65)),
-        MovementFocus.Neck => Trunk(0.3, 1).Concat(Face(1.1)),
+        MovementFocus.Neck => Trunk(0.3, 1).Concat(Face(1.6)),
         MovementFocus.Shoulder or MovementFocus.Arm => Leg(0.4, 0.3, 0.3).Concat(Pelvic(0.4, 0.3, start, camera)).Concat(Trunk(0.6, 0.5)).Append(Hand(2)).Append(OtherHand(0.5)),
         MovementFocus.Forearm => [Fingers(2), Hand(1.2), OtherHand(1)],
     };
@@ -28,7 +32,7 @@ internal static class ArrowPlaces
         yield return new(Foot, f => f.At(Toes, f.Working, 0.075, 0.01, -0.02), foot * 0.9);
         yield return new(Foot, f => f.At(Foot, f.Working, -0.055, 0.03, 0), foot * 0.92);
         yield return new(Shank, f => f.At(Shank, f.Working, 0.05, 0, 0), knee);
-        yield return new(Foot, f => f.At(Foot, f.Working.Other(), 0.06, 0.03, 0), otherFoot);
+        yield return new(Foot, f => f.At(Foot, f.Working.Other(), 0.06, 0.03, 0), otherFoot) { Working = false };
     }
 
     private static ArrowPlace Arch { get; } = new(Foot, f => f.At(Foot, f.Working, 0.085, 0.015 + BareFoot.Arch(f, f.Working), -0.055), 1.6);
@@ -64,5 +68,5 @@ internal static class ArrowPlaces
 
     private static ArrowPlace Fingers(double weight) => new(SegmentKind.Hand, f => f.At(SegmentKind.Hand, f.Working, 0.01, -0.13, 0), weight);
 
-    private static ArrowPlace OtherHand(double weight) => new(SegmentKind.Hand, f => f.At(SegmentKind.Hand, f.Working.Other(), 0, -0.06, 0), weight);
+    private static ArrowPlace OtherHand(double weight) => new(SegmentKind.Hand, f => f.At(SegmentKind.Hand, f.Working.Other(), 0, -0.06, 0), weight) { Working = false };
 }

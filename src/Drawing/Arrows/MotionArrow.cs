@@ -12,6 +12,11 @@ internal static class MotionArrow
     /// <summary>What a covered path loses: an arrow on the body is harder to see.</summary>
     private const double CoverCost = 0.45;
 
+    /// <summary>A hand that keeps its contact and moves less than this (meters) counts by this share.</summary>
+    private const double StayM = 0.17;
+
+    private const double StayCost = 0.15;
+
     /// <summary>How far under the floor a path may run, meters.</summary>
     private const double Deepest = -0.16;
 
@@ -32,7 +37,7 @@ internal static class MotionArrow
         var paths = ArrowPlaces.Of(focus, figures[0], camera)
             .Select(place => (Place: place, Path: Path(figures, place, camera)))
             .Where(c => Way(c.Path) >= least && figures.All(f => place(f, c.Place) > Deepest))
-            .Select(c => (c.Place, c.Path, Score: Math.Round(Way(c.Path) * c.Place.Weight * (1 - CoverCost * cover.Of(c.Path)), 4)))
+            .Select(c => (c.Place, c.Path, Score: Math.Round(Way(c.Path) * c.Place.Weight * (Stays(figures, c.Place) ? StayCost : 1) * (1 - CoverCost * cover.Of(c.Path)), 4)))
             .OrderByDescending(c => c.Score)
             .ToArray();
         if (paths.Length == 0)
@@ -48,12 +53,23 @@ internal static class MotionArrow
         static double place(PlacedFigure f, ArrowPlace at) => at.At(f).Y;
     }
 
-    private static IEnumerable<SceneShape> Drawn(PicturePoint[] path, ArrowInk ink)
+    private static IEnumerable<SceneShape> Drawn(PicturePoint[] course, ArrowInk ink)
     {
+        var path = ArrowLine.Even(course);
         // Begins clear of the ghost and ends short of the part, which stays readable.
         var length = ArrowLine.Length(path);
         var shortened = ArrowLine.Shortened(path, Math.Min(4 * ink.Size, length * 0.1), Math.Min(4.5 * ink.Size, length * 0.1));
         return ink.Arrow(ArrowLine.LongEnough(shortened, ink.LeastLength, 5 * ink.Size));
+    }
+
+    /// <summary>Whether the hand bears on the same thing from start to end and hardly moves there: then something else moves.</summary>
+    private static bool Stays(PlacedFigure[] figures, ArrowPlace place)
+    {
+        var (start, end) = (figures[0], figures[^1]);
+        return place.Limb == SegmentKind.Hand && (place.At(start) - place.At(end)).Length < StayM && Touches(start) && Touches(end);
+
+        bool Touches(PlacedFigure f) => f.Placed.Contacts.Any(c =>
+            (c.Contact.Limb == Limb.Working) == place.Working && f.SegmentOf(c.Contact.Point) == SegmentKind.Hand);
     }
 
     private static bool IsEnd(ArrowPlace place) => place.Limb is SegmentKind.Foot or SegmentKind.Hand;

@@ -8,6 +8,9 @@ internal static class PressArrow
 {
     private const double Length = 15;
 
+    /// <summary>How far an arrow onto a part may stand off what is pressed, picture units.</summary>
+    private const int FarthestOnto = 13;
+
     /// <summary>A push that points nearly at the viewer has no arrow (share of its length that shows).</summary>
     private const double LeastShown = 0.3;
 
@@ -24,7 +27,7 @@ internal static class PressArrow
         var presses = Presses.Of(movement, setting, end);
         if (presses.Count > 0)
             return [.. presses.SelectMany(press => Shown(press, camera, cover, ink))];
-        if (movement.Props.FirstOrDefault(prop => prop.Kind == PropKind.SmallBall && BallParts.InHand(end, prop)) is { } ball
+        if (movement.Focus == MovementFocus.Forearm && movement.Props.FirstOrDefault(prop => prop.Kind == PropKind.SmallBall && BallParts.InHand(end, prop)) is { } ball
             && (setting.Start.Surface("palm", ball.Limb ?? Limb.Working) - end.Surface("palm", ball.Limb ?? Limb.Working)).Length < Presses.StillM)
             return [.. Squeeze(end, (ball.Limb ?? Limb.Working).On(end.Working), BallParts.DiameterOf(ball), camera, ink)];
         var lies = end.Orientation is Orientation.Prone or Orientation.Supine
@@ -46,7 +49,7 @@ internal static class PressArrow
             [.. Enumerable.Range(0, 5).Select(i => new PicturePoint(tip.X - ux * Length * ink.Size * (4 - i) / 4, tip.Y - uy * Length * ink.Size * (4 - i) / 4))];
         if (press.Onto)
         {
-            var back = Enumerable.Range(1, 30).First(i => i == 30 || cover.Of([Moved(at, -ux * i, -uy * i)]) == 0) + 2.5 * ink.Size;
+            var back = Enumerable.Range(1, FarthestOnto).First(i => i == FarthestOnto || cover.Of([Moved(at, -ux * i, -uy * i)]) == 0) + 2 * ink.Size;
             return ink.Arrow(Straight(Moved(at, -ux * back, -uy * back)));
         }
 

@@ -18,23 +18,24 @@ internal static class Presses
     private const double SmallKnee = 0.35;
 
     /// <summary>Turns of joints smaller than this count as rest, radians; our choice.</summary>
-    private const double SmallTurn = 0.07;
+    private const double SmallTurn = 0.08;
 
     /// <summary>The presses, or none for a movement that moves.</summary>
     internal static IReadOnlyList<Press> Of(Movement movement, HeldSetting setting, PlacedFigure end)
     {
         var still = IsStill(setting);
+        var rests = still && Rests(movement);
         var working = end.Working;
         var presses = new List<Press>();
         foreach (var pull in movement.Pulls)
         {
             if (pull is HelpPull { Anchor: null } help && (still || OnWall(end, help.At)))
                 presses.Add(new Press(end.Place(help.At), -Math.Sign(help.ForceN) * help.Direction.In(setting.Start.State, working), false));
-            else if (still && pull is LoopPull loop)
+            else if (rests && pull is LoopPull loop)
                 presses.AddRange(Apart(end, loop.At));
         }
 
-        if (still)
+        if (rests)
         {
             foreach (var (pull, tied) in setting.Pulls)
             {
@@ -45,9 +46,12 @@ internal static class Presses
 
         if (presses.Count == 0 && OntoTowel(movement, end) is { } towel)
             presses.Add(towel);
-        return presses.Count == 2 && (presses[0].Way - presses[1].Way).Length < 0.1
-            ? [presses[0] with { At = presses[0].At.Toward(presses[1].At, 0.5) }]
-            : presses;
+        if (presses.Count != 2)
+            return presses;
+        var (a, b) = (presses[0], presses[1]);
+        if ((a.Way - b.Way).Length < 0.1)
+            return [a with { At = a.At.Toward(b.At, 0.5) }];
+        return a.Way.Dot(b.At - a.At) > 0 && b.Way.Dot(a.At - b.At) > 0 ? [a with { Onto = true }, b with { Onto = true }] : presses;
     }
 
     /// <summary>Whether nothing moves far between start and end.</summary>

@@ -61,7 +61,8 @@ internal static class ArmParts
         if (tones.Arm == tones.Forearm)
             yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(tones.Arm, elbow) with { Gap = false });
 
-        if (Armpit(f, side) is { } armpit)
+        // A sleeve of the accent would run down the chest.
+        if (tones.Sleeve is Tone.Shirt or Tone.FarShirt && Armpit(f, side) is { } armpit)
             yield return new Patch("shirt", s + "Sleeve", false, new Layer(tones.Sleeve, [armpit], false));
 
         if (tones.Hand == tones.Forearm)

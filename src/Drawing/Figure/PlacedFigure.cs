@@ -66,6 +66,9 @@ internal sealed class PlacedFigure
     /// <summary>The body as posed; for reading.</summary>
     internal BodyState State => state;
 
+    /// <summary>How far the pose bends the trunk forward, radians.</summary>
+    internal double TrunkFlexion => Frame.Axial.TrunkFlexion;
+
     private double Girth { get; }
 
     private PosedFrame Frame { get; }
