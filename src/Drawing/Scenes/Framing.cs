@@ -55,11 +55,19 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
         return new Frame(x0, y0, x1 - x0, y1 - y0);
     }
 
-    /// <summary>Shapes in this frame, flipped when the camera says so.</summary>
+    /// <summary>Shapes in this frame, flipped when the camera says so; what lies wholly outside is left out.</summary>
     internal ImmutableArray<SceneShape> Place(IEnumerable<SceneShape> shapes, bool flip)
     {
         var (dx, dy, width) = (-Left, -Top, Width);
-        return [.. shapes.Select(shape => shape.Moved(dx, dy)).Select(shape => flip ? shape.Flipped(width) : shape)];
+        return [.. shapes.Where(Shows).Select(shape => shape.Moved(dx, dy)).Select(shape => flip ? shape.Flipped(width) : shape)];
+    }
+
+    private bool Shows(SceneShape shape)
+    {
+        const double gap = 1;
+        var bounds = Bounds([shape]);
+        return bounds.Left < Left + Width + gap && bounds.Left + bounds.Width > Left - gap
+            && bounds.Top < Top + Height + gap && bounds.Top + bounds.Height > Top - gap;
     }
 
     /// <summary>The outermost points of a shape's arcs and line.</summary>
