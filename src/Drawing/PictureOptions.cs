@@ -37,6 +37,9 @@ public sealed record PictureOptions
     /// <summary>Which part carries the accent; null leaves it to the movement.</summary>
     public MovementFocus? Accent { get; init; }
 
+    /// <summary>Whether the whole body is in the frame, also where a movement is better seen close.</summary>
+    public bool Whole { get; init; }
+
     /// <summary>Areas tinted on the body, the most important first; labels are written in still pictures only.</summary>
     public ImmutableArray<Tint> Tints { get; init; } = [];
 }

@@ -164,14 +164,20 @@ internal sealed class Studio
         }
     }
 
-    /// <summary>The frame of a picture: round everything, or close round the point that the movement names, from start to end.</summary>
+    /// <summary>The frame of a picture: round everything, close round the point that the movement names, from start to end, or round an upright head.</summary>
     internal Frame FrameOf(IEnumerable<SceneShape> shapes)
     {
-        if (movement.CloseUp is not { } point)
+        if (options.Whole)
             return Frame.Round(shapes, options.Aspect);
-        var (a, b) = (Camera.Project(Figure(0).Surface(point, Limb.Working)), Camera.Project(Figure(1).Surface(point, Limb.Working)));
-        return Frame.Close(a, b, options.Aspect, bare);
+        if (movement.CloseUp is { } point)
+            return Close(f => f.Surface(point, Limb.Working), bare ? Frame.FootRoom : Frame.HandRoom);
+        return Accent == MovementFocus.Neck && movement.Frames[0].Orientation == Orientation.Upright
+            ? Close(f => f.At(SegmentKind.Torso, working, 0, 0.4, 0), Frame.HeadRoom)
+            : Frame.Round(shapes, options.Aspect);
     }
+
+    private Frame Close(Func<PlacedFigure, Vec3> place, double room) =>
+        Frame.Close(Camera.Project(place(Figure(0))), Camera.Project(place(Figure(1))), options.Aspect, room);
 
     /// <summary>Frames and flips the shapes, and writes them.</summary>
     internal Picture Finish(IReadOnlyList<SceneShape> shapes)

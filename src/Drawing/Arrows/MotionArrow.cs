@@ -12,9 +12,7 @@ internal static class MotionArrow
     /// <summary>What a covered path loses: an arrow on the body is harder to see.</summary>
     private const double CoverCost = 0.45;
 
-    /// <summary>A hand that keeps its contact and moves less than this (meters) counts by this share.</summary>
-    private const double StayM = 0.17;
-
+    /// <summary>A hand that keeps its contact with floor or wall, while the head moves about as far, counts by this share: then the body is what moves.</summary>
     private const double StayCost = 0.15;
 
     /// <summary>How far under the floor a path may run, meters.</summary>
@@ -62,14 +60,16 @@ internal static class MotionArrow
         return ink.Arrow(ArrowLine.LongEnough(shortened, ink.LeastLength, 5 * ink.Size));
     }
 
-    /// <summary>Whether the hand bears on the same thing from start to end and hardly moves there: then something else moves.</summary>
+    /// <summary>Whether it is a hand that stays at floor or wall from start to end while the body moves.</summary>
     private static bool Stays(PlacedFigure[] figures, ArrowPlace place)
     {
         var (start, end) = (figures[0], figures[^1]);
-        return place.Limb == SegmentKind.Hand && (place.At(start) - place.At(end)).Length < StayM && Touches(start) && Touches(end);
+        return place.Limb == SegmentKind.Hand && (place.At(start) - place.At(end)).Length < 1.4 * (Crown(start) - Crown(end)).Length && Touches(start) && Touches(end);
+
+        static Vec3 Crown(PlacedFigure f) => f.At(SegmentKind.Head, f.Working, 0, 0.2, 0);
 
         bool Touches(PlacedFigure f) => f.Placed.Contacts.Any(c =>
-            (c.Contact.Limb == Limb.Working) == place.Working && f.SegmentOf(c.Contact.Point) == SegmentKind.Hand);
+            c.Contact.Surface is SurfaceKind.Floor or SurfaceKind.Wall && (c.Contact.Limb == Limb.Working) == place.Working && f.SegmentOf(c.Contact.Point) == SegmentKind.Hand);
     }
 
     private static bool IsEnd(ArrowPlace place) => place.Limb is SegmentKind.Foot or SegmentKind.Hand;

@@ -77,7 +77,6 @@ internal static class BareFoot
     private static bool Flat(PlacedFigure f, Side side)
     {
         var limb = side == f.Working ? Limb.Working : Limb.Other;
-        string[] under = [.. f.Placed.Contacts.Where(c => c.Contact.Limb == limb).Select(c => c.Contact.Point)];
-        return under.Contains("heel") && under.Contains("ballInner") && under.Contains("ballOuter");
+        return ((string[])["heel", "ballInner", "ballOuter"]).All(point => f.Placed.Contacts.Any(c => c.Contact.Limb == limb && f.IsAt(c, point)));
     }
 }

@@ -132,6 +132,9 @@ internal sealed class PlacedFigure
         return state.Point(segment, local);
     }
 
+    /// <summary>Whether a contact is at a named point, by itself or as one of its group.</summary>
+    internal bool IsAt(PlacedContact contact, string point) => points.Resolve(contact.Contact.Point).Any(member => member.Name == point);
+
     /// <summary>Whether a named point has a twin on the other side.</summary>
     internal bool HasTwin(string name) => points.Resolve(name)[0].BothSides;
 

@@ -151,7 +151,7 @@ internal sealed class Backdrop
         var (inner, outer) = both ? (0.3, 0.3) : (0.085, 0.24);
         var (z0, z1) = outward > 0 ? (middle.Z - inner, middle.Z + outer) : (middle.Z - outer, middle.Z + inner);
         var (x0, x1) = (middle.X - 0.19, middle.X + 0.19);
-        if (on.Length > 0 && !on.Any(c => c.Contact.Point is "heel" or "heelBack"))
+        if (on.Length > 0 && !on.Any(c => figures[0].IsAt(c, "heel") || figures[0].IsAt(c, "heelBack")))
             (x0, x1) = UnderForefoot(figures[0], on, limb.On(figures[0].Working));
         return new Box(new Vec3(x0, 0, z0), new Vec3(x1, height, z1));
     }

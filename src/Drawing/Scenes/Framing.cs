@@ -7,11 +7,14 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
 {
     private const double Margin = 6;
 
-    /// <summary>Room round a close-up, picture units (centimeters of the body).</summary>
-    private const double CloseRoom = 27;
+    /// <summary>Room round a close-up of a hand, picture units (centimeters of the body).</summary>
+    internal const double HandRoom = 27;
 
     /// <summary>The same round a foot.</summary>
-    private const double FootRoom = 19;
+    internal const double FootRoom = 19;
+
+    /// <summary>The same round head and shoulders.</summary>
+    internal const double HeadRoom = 44;
 
     /// <summary>A frame that holds the shapes, with margin, widened or heightened to the aspect asked for.</summary>
     internal static Frame Round(IEnumerable<SceneShape> shapes, double? aspect)
@@ -26,10 +29,9 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
         return new Frame(x - width / 2, y - height / 2, width, height);
     }
 
-    /// <summary>A frame close round two places, with room for a forearm or a foot; what lies outside is cut off.</summary>
-    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect, bool foot)
+    /// <summary>A frame close round two places, with room round them; what lies outside is cut off.</summary>
+    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect, double room)
     {
-        var room = foot ? FootRoom : CloseRoom;
         var height = 2 * room + Math.Abs(a.Y - b.Y);
         var width = Math.Max(2 * room + Math.Abs(a.X - b.X), height * (aspect ?? 1));
         height = Math.Max(height, width / (aspect ?? width / height));

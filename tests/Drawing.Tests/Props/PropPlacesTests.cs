@@ -168,6 +168,14 @@ public sealed class PropPlacesTests
     }
 
     [Fact]
+    public void A_step_under_the_whole_foot_is_under_its_heel()
+    {
+        var (start, end, movement) = Of("step-down to the side");
+        var step = Backdrop.StepTop([start, end], movement.Props.First(p => p.Kind == PropKind.Step));
+        Assert.InRange(start.Surface("heel", Limb.Working).X, step.Least.X, step.Most.X);
+    }
+
+    [Fact]
     public void A_loop_lies_where_its_pull_says()
     {
         var (_, end, movement) = Of("loop round the feet");
