@@ -20,4 +20,7 @@ public enum MovementFocus
 
     /// <summary>Forearm of the working side, for wrist and hand.</summary>
     Forearm,
+
+    /// <summary>Nothing works: the body is shown for itself.</summary>
+    None,
 }

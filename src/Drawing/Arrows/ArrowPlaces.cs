@@ -24,6 +24,7 @@ internal static class ArrowPlaces
         MovementFocus.Neck => Trunk(0.3, 1).Concat(Face(1.6)),
         MovementFocus.Shoulder or MovementFocus.Arm => Leg(0.4, 0.3, 0.3).Concat(Pelvic(0.4, 0.3, start, camera)).Concat(Trunk(0.6, 0.5)).Append(Hand(2)).Append(OtherHand(0.5)),
         MovementFocus.Forearm => [Fingers(2), Hand(1.2), OtherHand(1)],
+        MovementFocus.None => [],
     };
 
     private static IEnumerable<ArrowPlace> Leg(double foot, double knee, double otherFoot)

@@ -43,7 +43,7 @@ public static class GoalView
         var parts = new List<string>();
         if (goal.Baseline is { } from)
             parts.Add($"from {Say.Shown(measure, from)}");
-        parts.Add(now is { } value ? $"now {Say.Shown(measure, value)}" : "not measured at this visit");
+        parts.Add(now is { } value ? $"now {Say.Shown(measure, value)}" : "not measured last time");
         if (goal.Target is { } target)
             parts.Add($"to {Say.Shown(measure, target)}{(now is { } reached && measure.Gain(target, reached) >= 0 ? ": reached" : "")}");
         return $"{measure.Name}{(goal.Activity is { Length: > 0 } activity ? $", {activity}" : "")}{(goal.Side is null ? "" : $", {Say.Side(goal.Side)}")}: {string.Join(", ", parts)}.";
