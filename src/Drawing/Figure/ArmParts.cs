@@ -55,7 +55,7 @@ internal static class ArmParts
         Ball[] shoulder =
         [
             f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
-            f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
+            tones.Sleeve is Tone.Shirt or Tone.FarShirt ? f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058) : f.Ball(Torso, side, -0.004, 0.366, 0.122, 0.042),
         ];
         // An accent that ends at elbow or wrist keeps its seam there.
         if (tones.Arm == tones.Forearm)
