@@ -6,7 +6,7 @@ namespace MomentArm.Drawing;
 /// <summary>Draws movements: one pose, start and end in one picture, or frames to be played.</summary>
 public static class Pictures
 {
-    private const int PathSteps = 8;
+    private const int PathSteps = 6;
 
     /// <summary>One moment of a movement.</summary>
     /// <param name="model">The body.</param>

@@ -20,6 +20,7 @@ internal sealed class Studio
     private PlacedBody? last;
     private HeldSetting? setting;
     private Box? hiding;
+    private (PlacedFigure? Figure, List<BodyPart> Parts) made = (null, []);
 
     internal Studio(BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options)
     {
@@ -80,7 +81,7 @@ internal sealed class Studio
     {
         if (movement.Frames[0].Orientation == Orientation.Upright && movement.Props.FirstOrDefault(p => p.Kind == PropKind.Table) is { } table
             && Furniture.TableTop(figures, table) is var top && Furniture.Hides(top, figures[0], Camera))
-            hiding = top;
+            (hiding, made) = (top, (null, []));
         return Drawing.Backdrop.Of(figures, movement.Props, Camera, hiding is not null);
     }
 
@@ -193,6 +194,13 @@ internal sealed class Studio
     private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 
     private List<BodyPart> Parts(PlacedFigure figure)
+    {
+        if (!ReferenceEquals(made.Figure, figure))
+            made = (figure, Make(figure));
+        return made.Parts;
+    }
+
+    private List<BodyPart> Make(PlacedFigure figure)
     {
         var held = HeldThings.Of(figure, Setting, Camera.Toward);
         if (hiding is { } table)

@@ -30,7 +30,7 @@ internal static class ArrowPlaces
     private static IEnumerable<ArrowPlace> Leg(double foot, double knee, double otherFoot)
     {
         yield return new(Foot, f => f.At(Foot, f.Working, 0.06, 0.03, 0), foot);
-        yield return new(Foot, f => f.At(Toes, f.Working, 0.075, 0.01, -0.02), foot * 0.9);
+        yield return new(Foot, f => f.At(Toes, f.Working, 0.1, 0, -0.02), foot * 0.9);
         yield return new(Foot, f => f.At(Foot, f.Working, -0.055, 0.03, 0), foot * 0.92);
         yield return new(Shank, f => f.At(Shank, f.Working, 0.05, 0, 0), knee);
         yield return new(Foot, f => f.At(Foot, f.Working.Other(), 0.06, 0.03, 0), otherFoot) { Working = false };

@@ -21,7 +21,8 @@ internal enum Grasp
 /// <param name="Forearm">Forearm.</param>
 /// <param name="Arm">Upper arm.</param>
 /// <param name="Sleeve">Sleeve.</param>
-internal readonly record struct ArmTones(Tone Hand, Tone Forearm, Tone Arm, Tone Sleeve);
+/// <param name="OneShirt">Whether the sleeve goes on into the shirt; not where one of them carries the accent.</param>
+internal readonly record struct ArmTones(Tone Hand, Tone Forearm, Tone Arm, Tone Sleeve, bool OneShirt);
 
 /// <summary>Sleeve, arm and hand of one side.</summary>
 internal static class ArmParts
@@ -55,14 +56,13 @@ internal static class ArmParts
         Ball[] shoulder =
         [
             f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
-            f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
+            tones.OneShirt ? f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058) : f.Ball(Torso, side, -0.004, 0.366, 0.122, 0.042),
         ];
         // An accent that ends at elbow or wrist keeps its seam there.
         if (tones.Arm == tones.Forearm)
             yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(tones.Arm, elbow) with { Gap = false });
 
-        // A sleeve of the accent would run down the chest.
-        if (tones.Sleeve is Tone.Shirt or Tone.FarShirt && Armpit(f, side) is { } armpit)
+        if (tones.OneShirt && Armpit(f, side) is { } armpit)
             yield return new Patch("shirt", s + "Sleeve", false, new Layer(tones.Sleeve, [armpit], false));
 
         if (tones.Hand == tones.Forearm)

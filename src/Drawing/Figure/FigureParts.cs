@@ -33,7 +33,7 @@ internal static class FigureParts
             var forearm = works && accent is MovementFocus.Shoulder or MovementFocus.Arm or MovementFocus.Forearm ? lit : hand;
             var arm = works && accent is MovementFocus.Shoulder or MovementFocus.Arm ? lit : hand;
             var sleeve = works && accent == MovementFocus.Shoulder ? lit : farArm ? Tone.FarShirt : Tone.Shirt;
-            var tones = new ArmTones(hand, forearm, arm, sleeve);
+            var tones = new ArmTones(hand, forearm, arm, sleeve, accent != MovementFocus.Trunk && !(works && accent == MovementFocus.Shoulder));
             parts.AddRange(LegParts.Of(figure, side, camera.Toward, leg, shorts));
             parts.AddRange(ArmParts.Of(figure, side, tones, grasp(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));

@@ -94,6 +94,8 @@ internal static class PaintOrder
             ("Hand", "strap" or "HandWeight" or "stick" or "longBand" or "towel" or "bicycle") => 0.06,
             ("longBand", "Shoe") => 0.06,
             ("longBand", "door") => 10,
+            ("HandWeight" or "WeightEnd" or "smallBall", "table") => 10,
+            ("WeightEnd", "HandWeight") => 0.08,
             ("Shoe", "ball" or "smallBall") => 0.04,
             ("pelvis" or "Shorts" or "Thigh" or "shirt" or "Sleeve" or "Shank", "ball" or "smallBall" or "roller") => 0.06,
             ("Cuff", "longBand") => 0.04,

@@ -151,10 +151,12 @@ internal static class HeldThings
         foreach (var side in sides)
         {
             Ball H(double z, double r) => f.Ball(SegmentKind.Hand, side, 0.022, -0.07, z, r);
-            yield return new BodyPart(
-                (side == Side.Right ? "right" : "left") + "HandWeight",
-                new Layer(Tone.Weight, [[H(-0.075, 0.034), H(-0.06, 0.034)], [H(0.075, 0.034), H(0.06, 0.034)], [H(-0.07, 0.014), H(0.07, 0.014)]]))
-            { Role = ShapeRole.Held };
+            var s = side == Side.Right ? "right" : "left";
+            yield return new BodyPart(s + "HandWeight", new Layer(Tone.Weight, [[H(-0.07, 0.014), H(0.07, 0.014)]])) { Role = ShapeRole.Held };
+
+            // Seen end on, the near end hides the hand.
+            foreach (var end in (double[])[-1, 1])
+                yield return new BodyPart(s + "WeightEnd", new Layer(Tone.Weight, [[H(end * 0.076, 0.034), H(end * 0.06, 0.034)]])) { Role = ShapeRole.Held };
         }
     }
 }
