@@ -116,4 +116,23 @@ public sealed class FindingsAndGoalsTests
         Assert.Contains("Write what is added", await blank.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         Assert.Single((await made.RecordAsync()).Amendments);
     }
+
+    [Fact]
+    public async Task A_code_is_added_by_word_or_number_and_what_fits_many_or_none_is_told()
+    {
+        await using var made = await ExamCase.CreateAsync();
+        var browser = await made.App.SignedInBrowserAsync();
+        var path = $"/patients/{made.Patient.Id}/note?visit={made.Visit.Id}";
+        await ClinicApp.SubmitAsync(browser, path, "code-add", new() { ["code"] = "m76.32" });
+        var row = Assert.Single((await made.RecordAsync()).Answers);
+        Assert.Equal(("code", "M76.32", "M76.32 iliotibial band syndrome, left"), (row.Sheet, row.Item, row.Value));
+        foreach (var (typed, told) in new[] { ("iliotibial", "fits 3 codes"), ("unheard of", "No code here"), (" ", "No code here") })
+        {
+            var answer = await ClinicApp.SubmitAsync(browser, path, "code-add", new() { ["code"] = typed });
+            Assert.Contains(told, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+
+        await ClinicApp.SubmitAsync(browser, path, "code-remove-M76.32", new() { ["code"] = "M76.32", ["version"] = $"{row.RowVersion}" });
+        Assert.Empty((await made.RecordAsync()).Answers);
+    }
 }
