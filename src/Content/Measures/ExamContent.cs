@@ -13,6 +13,9 @@ public sealed record ExamContent(
     /// <summary>Equations that predict a value.</summary>
     public ImmutableArray<Prediction> Predictions { get; init; } = [];
 
+    /// <summary>Codes that a note may carry.</summary>
+    public ImmutableArray<RecordCode> Codes { get; init; } = [];
+
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
@@ -35,6 +38,7 @@ public sealed record ExamContent(
                 "Without a screen nothing may be prescribed: give at least one file.");
         return new ExamContent([.. measures], [.. norms], [.. signs])
         {
+            Codes = [.. CodeReader.ReadAll(folder, faults)],
             Predictions = [.. PredictionReader.ReadAll(folder, byId, sources, faults)],
         };
     }
