@@ -110,6 +110,7 @@ internal static class MeasureConversion
         Tested = PoseConversion.ToLimb(file.Tested),
         Other = PoseConversion.ToLimb(file.Other),
         Measured = file.Measured,
+        NormStandsIn = file.NormStandsIn,
     };
 
     private static StrengthSetUp ToStrength(StrengthFile file) => new()

@@ -207,6 +207,9 @@ public sealed record LengthFile
 
     /// <summary>The joint action whose angle is the reading; positive readings go in its direction.</summary>
     public required JointAction Measured { get; init; }
+
+    /// <summary>Whether a published mean may stand for someone who was not tested; left out means yes.</summary>
+    public bool NormStandsIn { get; init; } = true;
 }
 
 /// <summary>Items and scoring of a questionnaire.</summary>

@@ -20,6 +20,12 @@ public sealed record LengthSetUp
     /// <summary>The joint action whose angle is the reading; positive readings go in its direction.</summary>
     public required JointAction Measured { get; init; }
 
+    /// <summary>
+    /// Whether a published mean may stand for someone who was not tested. False where the reading is not the muscle's end in the
+    /// joint angles of the body model: the tilt of the pelvis is not in it, or the limb only hangs.
+    /// </summary>
+    public bool NormStandsIn { get; init; } = true;
+
     /// <summary>The test as a held pose, tested limb = working limb, without contacts; the joint that is read stands at 0.</summary>
     public PosedFrame Pose => new()
     {

@@ -21,7 +21,9 @@ internal static class CaseLengths
         CaseBasis basis, Physique person, IEnumerable<CaseVisit> visits, MuscleSet muscles, ImmutableArray<string>.Builder notes)
     {
         var readings = visits.SelectMany(v => v.Measurements).Where(m => m.Side is not null).ToArray();
-        LengthTest[] tests = [.. Tests(basis, readings, notes), .. Norms(basis, person)];
+        // Where one norm of a group was read in its source, those from memory stay out.
+        var norms = Norms(basis, person).GroupBy(n => n.Test.Group).SelectMany(g => g.Where(n => n.Verified || !g.Any(o => o.Verified)));
+        LengthTest[] tests = [.. Tests(basis, readings, notes), .. norms.Select(n => n.Test)];
         return new PersonalReach(basis.Points, Ranges(basis, readings, muscles.Model), () => LengthLimits.For(muscles, tests));
     }
 
@@ -62,9 +64,9 @@ internal static class CaseLengths
     /// For each length test the best norm for the person: of their sex and age, read in its source first. Without a sex the mean of
     /// both, without an age that of young adults.
     /// </summary>
-    private static IEnumerable<LengthTest> Norms(CaseBasis basis, Physique person)
+    private static IEnumerable<(LengthTest Test, bool Verified)> Norms(CaseBasis basis, Physique person)
     {
-        foreach (var measure in basis.Measures.Where(m => m.Length is not null))
+        foreach (var measure in basis.Measures.Where(m => m.Length is { NormStandsIn: true }))
         {
             var rows = basis.Norms
                 .Where(n => n.MeasureId == measure.Id && n.Unit == NormUnit.Measure && n.Mean is not null && n.CoversAge(person.AgeYears ?? YoungAdult))
@@ -83,7 +85,8 @@ internal static class CaseLengths
             foreach (var side in new[] { Side.Left, Side.Right })
             {
                 var test = measure.Length!.Replay(measure, side, mean, spread, LimitBasis.Norm);
-                yield return test with { Name = $"{measure.Name}, {(chosen.All(n => n.Verified) ? "published mean" : "published mean, not verified")}" };
+                var verified = chosen.All(n => n.Verified);
+                yield return (test with { Name = $"{measure.Name}, {(verified ? "published mean" : "published mean, not verified")}" }, verified);
             }
         }
     }
