@@ -55,6 +55,7 @@ internal static class CommandLine
             + "  momentarm exercise reach --rank hamstrings\n"
             + "  momentarm exercise solve-load --id seated-knee-extension --group knee-extensors --share 65\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
+            + "  momentarm hypotheses content/demo/outer-knee-runner.json\n"
             + "  momentarm body check\n"
             + "  momentarm content check\n"
             + "  momentarm content schemas\n"
@@ -65,6 +66,7 @@ internal static class CommandLine
         root.Subcommands.Add(ContentCommands.Build());
         root.Subcommands.Add(ExerciseCommands.Build());
         root.Subcommands.Add(CaseCommands.Build());
+        root.Subcommands.Add(HypothesesCommand.Build());
         root.Subcommands.Add(BodyCommands.Build());
         root.Subcommands.Add(BackupCommands.Backup());
         root.Subcommands.Add(BackupCommands.Restore());
