@@ -8,6 +8,7 @@ internal sealed record PatternAccount(
 {
     private const int Heavy = 2;
 
+    /// <summary>What one entry adds: what defines a pattern or opposes it weighs twice what supports it.</summary>
     public static PatternAccount Of(ReasoningBasis basis, ReasoningInput input, Pattern pattern, ImmutableArray<TestResult> results)
     {
         var (forIt, against, missing) = (new List<PatternLine>(), new List<PatternLine>(), new List<PatternLine>());
@@ -16,26 +17,29 @@ internal sealed record PatternAccount(
         {
             var answer = AnswerOf(basis, input, results, id);
             var line = new PatternLine(id, SaysOf(basis, id, answer), role == Role.Defining);
-            if (answer == ItemAnswer.Unknown)
-                missing.Add(line);
-            else if (answer == ItemAnswer.Yes && role == Role.Opposing)
-                (weight, _) = (weight - Heavy, Add(against, line));
-            else if (answer == ItemAnswer.Yes)
-                (weight, _) = (weight + (role == Role.Defining ? Heavy : 1), Add(forIt, line));
-            else if (role == Role.Defining)
-                (weight, _) = (weight - Heavy, Add(against, line));
+            var (list, step) = (answer, role) switch
+            {
+                (ItemAnswer.Unknown, _) => (missing, 0),
+                (ItemAnswer.Yes, Role.Opposing) => (against, -Heavy),
+                (ItemAnswer.Yes, Role.Defining) => (forIt, Heavy),
+                (ItemAnswer.Yes, _) => (forIt, 1),
+                (_, Role.Defining) => (against, -Heavy),
+                _ => (null, 0),
+            };
+            list?.Add(line);
+            weight += step;
         }
         foreach (var reading in Reasoner.Readings(basis, input, pattern, results).Where(r => r.Ratio is { Strength: > 0 }))
         {
             var supports = reading.Ratio!.Used.Value > 1;
-            var list = supports ? forIt : against;
             weight += supports ? 1 : -1;
             if (forIt.Concat(against).All(l => l.Id != reading.Test.Id))
-                list.Add(new PatternLine(reading.Test.Id, $"{reading.Test.Name}: {reading.ResultWords}", false));
+                (supports ? forIt : against).Add(new PatternLine(reading.Test.Id, $"{reading.Test.Name}, {reading.ResultWords}", false));
         }
         var defining = pattern.Defining.Length;
         var present = forIt.Count(l => l.Defining);
-        var fit = forIt.Count == 0 && against.Count == 0 ? PatternFit.NotAsked
+        var told = forIt.Concat(against).Any(l => !IsPersonal(basis, l.Id));
+        var fit = !told ? PatternFit.NotAsked
             : weight <= 0 ? PatternFit.Against
             : defining > 0 && present * 2 >= defining ? PatternFit.Fits
             : PatternFit.Partly;
@@ -54,11 +58,9 @@ internal sealed record PatternAccount(
             .Concat(pattern.Supporting.Select(id => (id, Role.Supporting)))
             .Concat(pattern.Opposing.Select(id => (id, Role.Opposing)));
 
-    private static bool Add(List<PatternLine> list, PatternLine line)
-    {
-        list.Add(line);
-        return true;
-    }
+    /// <summary>Age and sex alone speak for nothing.</summary>
+    private static bool IsPersonal(ReasoningBasis basis, string id) =>
+        basis.Question(id) is { } question && (question.AgeFrom is not null || question.AgeTo is not null || question.Sex is not null);
 
     private static ItemAnswer AnswerOf(ReasoningBasis basis, ReasoningInput input, ImmutableArray<TestResult> results, string id)
     {
@@ -74,7 +76,14 @@ internal sealed record PatternAccount(
 
     private static string SaysOf(ReasoningBasis basis, string id, ItemAnswer answer)
     {
-        var says = basis.Question(id)?.Says ?? (basis.Test(id) is { } test ? $"{test.Name} positive" : id);
-        return answer == ItemAnswer.No ? "not so: " + says : says;
+        if (basis.Question(id) is { } question)
+            return answer == ItemAnswer.No ? "absent: " + question.Says : question.Says;
+        var name = basis.Test(id)?.Name ?? id;
+        return answer switch
+        {
+            ItemAnswer.Yes => name + ", positive",
+            ItemAnswer.No => name + ", negative",
+            ItemAnswer.Unknown => name,
+        };
     }
 }

@@ -5,7 +5,7 @@ namespace MomentArm.Exam;
 /// <summary>Ranks working hypotheses. It proposes; accepting or dismissing is the clinician's.</summary>
 public static class Reasoner
 {
-    /// <summary>Judges every pattern of the region, and every other one that an answer or test speaks for.</summary>
+    /// <summary>Judges every pattern of the region, and every other one that fits.</summary>
     /// <param name="basis">Patterns, questions and tests.</param>
     /// <param name="input">What is known.</param>
     /// <returns>Hypotheses, the best fitting first, then by probability. Conditions of one region are kept apart: they coexist.</returns>
@@ -18,7 +18,7 @@ public static class Reasoner
         [
             .. basis.Patterns
                 .Select(p => (Here: input.Region is not { } region || p.Regions.Contains(region), Hypothesis: Of(basis, input, p, results)))
-                .Where(h => h.Here || h.Hypothesis.Supporting.Any(l => l.Defining))
+                .Where(h => h.Here || h.Hypothesis.Fit == PatternFit.Fits)
                 .Select(h => h.Hypothesis)
                 .OrderBy(h => h.Fit)
                 .ThenByDescending(h => h.Probability?.Value ?? -1)
