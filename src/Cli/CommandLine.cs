@@ -54,6 +54,7 @@ internal static class CommandLine
             + "  momentarm exercise load side-lying-leg-raise --sex female --stature 168 --mass 64\n"
             + "  momentarm exercise reach --rank hamstrings\n"
             + "  momentarm exercise solve-load --id seated-knee-extension --group knee-extensors --share 65\n"
+            + "  momentarm measures show knee-flexion-range\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
             + "  momentarm hypotheses content/demo/outer-knee-runner.json\n"
             + "  momentarm body check\n"
@@ -65,6 +66,7 @@ internal static class CommandLine
         root.Options.Add(ContentFolder);
         root.Subcommands.Add(ContentCommands.Build());
         root.Subcommands.Add(ExerciseCommands.Build());
+        root.Subcommands.Add(MeasureCommands.Build());
         root.Subcommands.Add(CaseCommands.Build());
         root.Subcommands.Add(HypothesesCommand.Build());
         root.Subcommands.Add(BodyCommands.Build());

@@ -21,7 +21,7 @@ public static class Say
     /// <param name="stored">Value in the stored unit.</param>
     /// <returns>Text with unit.</returns>
     public static string Shown(Measure measure, double stored) => measure.Unit == MeasureUnit.Points
-        ? Number(stored) + "/" + Number(measure.HardRange.High)
+        ? OfScale(Number(stored), measure.HardRange)
         : InShownUnit(measure, stored) + measure.Shown.Suffix;
 
     /// <summary>A difference between stored values in the shown unit: "12°", "31 N", "2 points".</summary>
@@ -31,6 +31,11 @@ public static class Say
     public static string Difference(Measure measure, double difference) => measure.Unit == MeasureUnit.Points
         ? Number(difference, 2) + (Math.Abs(Math.Round(difference, 2)) == 1 ? " point" : " points")
         : InShownUnit(measure, difference) + measure.Shown.Suffix;
+
+    // A scale that does not start at 0 says where it starts: 34 of a scale from 17 is no half.
+    private static string OfScale(string number, ValueRange scale) => scale.Low == 0
+        ? $"{number}/{Number(scale.High)}"
+        : $"{number} ({Number(scale.Low)} to {Number(scale.High)})";
 
     /// <summary>A stored value as a number of shown units, without the unit; small angles with a decimal.</summary>
     /// <param name="measure">The measure.</param>

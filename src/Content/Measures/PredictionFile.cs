@@ -1,8 +1,20 @@
+using System.Text.Json.Serialization;
 using MomentArm.Body;
 
 namespace MomentArm.Content;
 
-/// <summary>One equation of content/norms/predictions.json. Numbers in the unit of the measure's file.</summary>
+/// <summary>content/norms/predictions.json: published equations.</summary>
+public sealed record PredictionsFile
+{
+    /// <summary>Where the schema is.</summary>
+    [JsonPropertyName("$schema")]
+    public required string Schema { get; init; }
+
+    /// <summary>The equations.</summary>
+    public required IReadOnlyList<PredictionFile> Predictions { get; init; }
+}
+
+/// <summary>One equation. Numbers in the unit of the measure's file.</summary>
 public sealed record PredictionFile
 {
     /// <summary>The measure.</summary>

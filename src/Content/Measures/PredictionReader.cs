@@ -11,22 +11,22 @@ internal static class PredictionReader
         string contentFolder, IReadOnlyDictionary<string, Measure> measures, ISet<string> sources, FaultList faults)
     {
         var path = Path.Combine(contentFolder, "norms", "predictions.json");
-        var files = File.Exists(path) ? StrictJson.ReadFile<List<PredictionFile>>(path, Name, faults) ?? [] : [];
+        var files = File.Exists(path) ? StrictJson.ReadFile<PredictionsFile>(path, Name, faults)?.Predictions ?? [] : [];
         var list = new List<Prediction>();
         for (var i = 0; i < files.Count; i++)
         {
             var file = files[i];
             if (!measures.TryGetValue(file.MeasureId, out var measure))
             {
-                faults.Add(Name, null, $"[{i}].measureId", $"There is no measure \"{file.MeasureId}\".", "Use the id of a file in measures/.");
+                faults.Add(Name, null, $"predictions[{i}].measureId", $"There is no measure \"{file.MeasureId}\".", "Use the id of a file in measures/.");
                 continue;
             }
             if (!sources.Contains(file.Source))
                 faults.Add(
-                    Name, null, $"[{i}].source", $"The source \"{file.Source}\" is not in sources.json.", "Add it there or correct the key.");
+                    Name, null, $"predictions[{i}].source", $"The source \"{file.Source}\" is not in sources.json.", "Add it there or correct the key.");
             if (!(file.AgeFrom < file.AgeTo) || file.LimitBelow <= 0)
                 faults.Add(
-                    Name, null, $"[{i}].ageFrom", "The ages are not in order, or the distance to the limit is not above 0.",
+                    Name, null, $"predictions[{i}].ageFrom", "The ages are not in order, or the distance to the limit is not above 0.",
                     "Put the younger age first and give the distance as a positive number.");
             list.Add(ToPrediction(file, measure.Shown.StoredPerShown));
         }

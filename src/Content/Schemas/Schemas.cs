@@ -29,6 +29,7 @@ public static class Schemas
         ("pattern-questions", typeof(PatternQuestionsFile)),
         ("patient-words", typeof(PatientWordsFile)),
         ("pose", typeof(PoseInputFile)),
+        ("predictions", typeof(PredictionsFile)),
         ("segments", typeof(SegmentsFile)),
         ("skeleton", typeof(SkeletonFile)),
         ("sources", typeof(Dictionary<string, Source>)),
