@@ -27,13 +27,13 @@ internal static class ChainWords
     public static ImmutableArray<string> Of(ChosenPrior? prior, ProbabilityEstimate? estimate, IReadOnlyList<TestReading> readings)
     {
         if (prior is null || estimate is null)
-            return [.. readings.Select(r => $"{r.Test.Name}, {r.ResultWords}: {WithoutStart(r)}")];
+            return [.. readings.Select(r => $"{r.Test.ShortName}, {r.ResultWords}: {WithoutStart(r)}")];
         var list = new List<string>
         {
             $"Start: {Say.Percent(prior.Value)}{RangeText(prior.Range)}, {prior.Words}.",
         };
         foreach (var step in estimate.Steps)
-            list.Add(step.Weight > 0 ? Counted(step) : $"{step.Reading.Test.Name}, {step.Reading.ResultWords}: does not count; {step.Why}.");
+            list.Add(step.Weight > 0 ? Counted(step) : $"{step.Reading.Test.ShortName}, {step.Reading.ResultWords}: does not count; {step.Why}.");
         if (estimate.Capped is { } capped)
             list.Add($"Limit: {capped}.");
         list.Add(
@@ -62,7 +62,7 @@ internal static class ChainWords
         };
         var why = step.Why.Length > 0 ? $" ({step.Why})" : "";
         var half = step.Weight < 1 ? $", at half weight {Digits(Math.Pow(ratio.Used.Value, step.Weight))}" : "";
-        return $"{step.Reading.Test.Name}, {step.Reading.ResultWords}: likelihood ratio {Digits(ratio.Used.Value)} "
+        return $"{step.Reading.Test.ShortName}, {step.Reading.ResultWords}: likelihood ratio {Digits(ratio.Used.Value)} "
             + $"({RatioRules.Text(interval)}, {origin}){half}, to {Say.Percent(step.After!.Value)}{why}.";
     }
 

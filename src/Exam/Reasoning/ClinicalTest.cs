@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using MomentArm.Body;
 
 namespace MomentArm.Exam;
@@ -47,6 +48,10 @@ public sealed record ClinicalTest
     /// <summary>Name.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Name up to its first colon, for sentences.</summary>
+    [JsonIgnore]
+    public string ShortName => Name.Split(':')[0];
+
     /// <summary>The part of the body it is kept under.</summary>
     public required BodyRegion Region { get; init; }
 
@@ -61,6 +66,9 @@ public sealed record ClinicalTest
 
     /// <summary>Whether left and right are tested apart.</summary>
     public bool Sided { get; init; } = true;
+
+    /// <summary>Youngest age, years, at which it is positive by itself; null for a test that is done.</summary>
+    public double? AgeFrom { get; init; }
 
     /// <summary>Most signs of a counted test; null for positive or negative.</summary>
     public int? CountOf { get; init; }

@@ -34,7 +34,7 @@ internal sealed record PatternAccount(
             var supports = reading.Ratio!.Used.Value > 1;
             weight += supports ? 1 : -1;
             if (forIt.Concat(against).All(l => l.Id != reading.Test.Id))
-                (supports ? forIt : against).Add(new PatternLine(reading.Test.Id, $"{reading.Test.Name}, {reading.ResultWords}", false));
+                (supports ? forIt : against).Add(new PatternLine(reading.Test.Id, $"{reading.Test.ShortName}, {reading.ResultWords}", false));
         }
         var defining = pattern.Defining.Length;
         var present = forIt.Count(l => l.Defining);

@@ -77,7 +77,7 @@ public static class ProbabilityChain
         var clusters = able.Where(r => r.Test.Members.Length > 0).ToArray();
         foreach (var part in able.Where(r => clusters.Any(c => c != r && c.Test.Members.Contains(r.Test.Id))).ToArray())
         {
-            left.Add((part, $"part of {clusters.First(c => c.Test.Members.Contains(part.Test.Id)).Test.Name}, which replaces it"));
+            left.Add((part, $"part of {clusters.First(c => c.Test.Members.Contains(part.Test.Id)).Test.ShortName}, which replaces it"));
             able.Remove(part);
         }
         var counted = new List<TestReading>();
@@ -110,8 +110,8 @@ public static class ProbabilityChain
             return other.Ratio.Note ?? "a ratio of 1 shifts nothing";
         var against = (value - 1) * (telling - 1) < 0;
         return against
-            ? $"points the other way than {first.Test.Name}, which tests the same tissue and is the stronger one: weigh both yourself"
-            : $"tests the same tissue as {first.Test.Name}: one ratio of a family counts, the stronger one";
+            ? $"points the other way than {first.Test.ShortName}, which tests the same tissue and is the stronger one: weigh both yourself"
+            : $"tests the same tissue as {first.Test.ShortName}: one ratio of a family counts, the stronger one";
     }
 
     private static string WhyCounted(TestReading reading, double weight) => string.Join(

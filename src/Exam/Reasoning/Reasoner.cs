@@ -52,7 +52,7 @@ public static class Reasoner
     /// <summary>Results that belong to the affected side; one per test.</summary>
     internal static ImmutableArray<TestResult> ResultsOn(ReasoningBasis basis, ReasoningInput input) =>
     [
-        .. input.Tests
+        .. input.Tests.Concat(ByAge(basis, input))
             .Where(r => basis.Test(r.TestId) is { } test && (!test.Sided || r.Side is null || input.Side is null || r.Side == input.Side))
             .GroupBy(r => r.TestId, StringComparer.Ordinal)
             .Select(g => g.Distinct().Count() == 1 || g.Select(r => (r.Outcome, r.Count)).Distinct().Count() == 1
@@ -72,6 +72,12 @@ public static class Reasoner
             && p.When.All(id => basis.Question(id) is { } q && AnswerTo(q, input) == ItemAnswer.Yes));
         return fitting is null ? null : new ChosenPrior(fitting.Value, fitting.Range, fitting.Population, fitting.Source);
     }
+
+    /// <summary>Tests that the age answers, unless they were answered otherwise.</summary>
+    private static IEnumerable<TestResult> ByAge(ReasoningBasis basis, ReasoningInput input) => input.AgeYears is not { } age
+        ? []
+        : basis.Tests.Where(t => t.AgeFrom is not null && input.Tests.All(r => r.TestId != t.Id))
+            .Select(t => new TestResult(t.Id, null, age >= t.AgeFrom ? TestOutcome.Positive : TestOutcome.Negative));
 
     private static Hypothesis Of(ReasoningBasis basis, ReasoningInput input, Pattern pattern, ImmutableArray<TestResult> results)
     {
