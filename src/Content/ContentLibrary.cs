@@ -102,7 +102,7 @@ public sealed class ContentLibrary
         if (body is null || about is null)
             return (null, faults.Faults);
         var bodyChecks = BodyChecks.Read(folder, body, sources.Keys.ToHashSet(), faults);
-        var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults);
+        var exam = ExamContent.Read(folder, sources.Keys.ToHashSet(), faults).WithReasoning(folder, sources, faults);
         var exercises = new ExerciseReader(body.Points, sources.Keys.ToHashSet(), faults).ReadAll(folder);
         var words = Languages.SelectMany(language => WordsReader.Read(folder, language, exercises, faults)).ToImmutableDictionary();
         var patientWords = Languages.Select(language => (Language: language, Words: PatientWordsFile.Read(folder, language, faults)))

@@ -30,6 +30,9 @@ public sealed record CaseFile
     /// <summary>Several visits, first to last, in place of entries.</summary>
     public IReadOnlyList<CaseVisitFile> Visits { get; init; } = [];
 
+    /// <summary>Clinical tests, answers and starting values for working hypotheses.</summary>
+    public CaseReasoning? Reasoning { get; init; }
+
     /// <summary>What the person wants, in their words.</summary>
     public IReadOnlyList<string> Wishes { get; init; } = [];
 

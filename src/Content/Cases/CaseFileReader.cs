@@ -54,7 +54,7 @@ public sealed class CaseFileReader
         if (file.Entries.Count > 0 && file.Visits.Count > 0)
             Fault("entries", "There are entries and visits.", "Use entries for one visit, or visits for several.");
         var visits = ReadVisits(file);
-        if (file.Entries.Count == 0 && file.Visits.All(v => v.Entries.Count == 0) && file.Wishes.Count == 0 && file.Exercises.Count == 0)
+        if (file.Entries.Count == 0 && file.Visits.All(v => v.Entries.Count == 0) && file.Wishes.Count == 0 && file.Exercises.Count == 0 && file.Reasoning is null)
             Fault("", "The case says nothing to work with.", "Give at least one measurement in entries, one wish, or one exercise.");
         foreach (var id in file.DangerSigns.Keys.Where(id => library.Exam.DangerSigns.All(s => s.Id != id)).Order(StringComparer.Ordinal))
             Fault($"dangerSigns.{id}", "There is no such danger sign.", "Known: " + string.Join(", ", library.Exam.DangerSigns.Select(s => s.Id)) + ".");
@@ -75,6 +75,9 @@ public sealed class CaseFileReader
             },
             DaysPerWeek = file.Limits.DaysPerWeek,
             Wishes = [.. file.Wishes],
+            Reasoning = new CaseReasoningReader(library.Exam.Reasoning, Fault).Read(file.Reasoning ?? new CaseReasoning(), file),
+            YellowFlags = (file.Reasoning?.YellowFlags ?? new Dictionary<string, ItemAnswer>()).ToImmutableDictionary(),
+            IrritabilityAsked = file.Reasoning?.Irritability,
             Chosen = [.. file.Exercises.Select((e, i) => Choose(e, i, file.Complaint.Side)).OfType<ProgramItem>()],
             Questions = [.. questions],
         };

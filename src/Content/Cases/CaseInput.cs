@@ -28,6 +28,15 @@ public sealed record CaseInput
     /// <summary>Exercises chosen by hand; empty for a draft.</summary>
     public required ImmutableArray<ProgramItem> Chosen { get; init; }
 
+    /// <summary>What the reasoning is told, without findings.</summary>
+    public required ReasoningInput Reasoning { get; init; }
+
+    /// <summary>Answers to the yellow flags.</summary>
+    public required ImmutableDictionary<string, ItemAnswer> YellowFlags { get; init; }
+
+    /// <summary>What was asked about irritability, without pain; null when nothing was.</summary>
+    public required CaseIrritability? IrritabilityAsked { get; init; }
+
     /// <summary>What the reader asks back or kept as words; nothing typed is lost.</summary>
     public required ImmutableArray<string> Questions { get; init; }
 }

@@ -16,6 +16,9 @@ public sealed record ExamContent(
     /// <summary>Codes that a note may carry.</summary>
     public ImmutableArray<RecordCode> Codes { get; init; } = [];
 
+    /// <summary>Working hypotheses, their questions and tests, and the yellow flags.</summary>
+    public ReasoningBasis Reasoning { get; init; } = ReasoningBasis.Empty;
+
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
@@ -43,6 +46,14 @@ public sealed record ExamContent(
         };
     }
 
+    /// <summary>This content with the working hypotheses of patterns/ read against its measures; adds every fault to the list.</summary>
+    /// <param name="folder">The content folder.</param>
+    /// <param name="sources">Known sources.</param>
+    /// <param name="faults">Gathers the faults.</param>
+    /// <returns>The content with its reasoning.</returns>
+    public ExamContent WithReasoning(string folder, IReadOnlyDictionary<string, Source> sources, FaultList faults) =>
+        this with { Reasoning = new ReasoningReader(sources, Measures.DistinctBy(m => m.Id).ToDictionary(m => m.Id), faults).ReadAll(folder) };
+
     /// <summary>Reads the exam part of a content folder alone.</summary>
     /// <param name="folder">The content folder.</param>
     /// <returns>The content.</returns>
@@ -51,7 +62,7 @@ public sealed record ExamContent(
     {
         var faults = new FaultList();
         var sources = StrictJson.ReadFile<Dictionary<string, Source>>(Path.Combine(folder, "sources.json"), "sources.json", faults) ?? [];
-        var content = Read(folder, sources.Keys.ToHashSet(), faults);
+        var content = Read(folder, sources.Keys.ToHashSet(), faults).WithReasoning(folder, sources, faults);
         faults.ThrowIfAny();
         return content;
     }

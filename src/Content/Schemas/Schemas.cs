@@ -17,6 +17,7 @@ public static class Schemas
         ("card", typeof(CardFile)),
         ("card-words", typeof(CardWordsFile)),
         ("case", typeof(CaseFile)),
+        ("clinical-tests", typeof(ClinicalTestsFile)),
         ("content", typeof(AboutFile)),
         ("danger-signs", typeof(DangerSignsFile)),
         ("equipment-words", typeof(EquipmentWordsFile)),
@@ -24,6 +25,8 @@ public static class Schemas
         ("exercise-words", typeof(ExerciseWordsFile)),
         ("measure", typeof(MeasureFile)),
         ("muscles", typeof(MusclesFile)),
+        ("pattern", typeof(PatternFile)),
+        ("pattern-questions", typeof(PatternQuestionsFile)),
         ("patient-words", typeof(PatientWordsFile)),
         ("pose", typeof(PoseInputFile)),
         ("predictions", typeof(PredictionsFile)),
@@ -31,6 +34,7 @@ public static class Schemas
         ("skeleton", typeof(SkeletonFile)),
         ("sources", typeof(Dictionary<string, Source>)),
         ("surface-points", typeof(SurfacePointsFile)),
+        ("yellow-flags", typeof(YellowFlagsFile)),
     ];
 
     private static readonly JsonSerializerOptions Writing = new(StrictJson.Options) { NewLine = "\n" };

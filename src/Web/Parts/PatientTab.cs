@@ -5,6 +5,7 @@ public enum PatientTab
 {
     Timeline,
     Exam,
+    Reasoning,
     Findings,
     Program,
     Progress,
