@@ -56,6 +56,7 @@ internal static class CommandLine
             + "  momentarm exercise solve-load --id seated-knee-extension --group knee-extensors --share 65\n"
             + "  momentarm measures show knee-flexion-range\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
+            + "  momentarm rules apply ottawa-knee age=55 days=1 unfit=no\n"
             + "  momentarm body check\n"
             + "  momentarm content check\n"
             + "  momentarm content schemas\n"
@@ -67,6 +68,7 @@ internal static class CommandLine
         root.Subcommands.Add(ExerciseCommands.Build());
         root.Subcommands.Add(MeasureCommands.Build());
         root.Subcommands.Add(CaseCommands.Build());
+        root.Subcommands.Add(RuleCommands.Build());
         root.Subcommands.Add(BodyCommands.Build());
         root.Subcommands.Add(BackupCommands.Backup());
         root.Subcommands.Add(BackupCommands.Restore());
