@@ -37,13 +37,13 @@ public sealed record DangerSign(
     /// <returns>True without regions.</returns>
     public bool IsGeneral() => Regions is null or { Count: 0 };
 
-    /// <summary>Whether it is asked of a person. An age that is not known leaves no question out.</summary>
+    /// <summary>Whether it is asked of a person. An age or region that is not known leaves no question out.</summary>
     /// <param name="person">The person.</param>
     /// <returns>Whether it is asked.</returns>
     public bool IsAskedOf(ScreenedPerson person)
     {
         ArgumentNullException.ThrowIfNull(person);
-        return (IsGeneral() || Regions!.Any(person.Regions.Contains))
+        return (IsGeneral() || person.Regions.IsEmpty || Regions!.Any(person.Regions.Contains))
             && !(person.AgeYears < AgeFrom)
             && !(person.AgeYears >= AgeTo + 1.0);
     }

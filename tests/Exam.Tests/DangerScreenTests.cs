@@ -131,9 +131,11 @@ public class DangerScreenTests
     }
 
     [Fact]
-    public void Without_a_region_the_screen_is_never_finished()
+    public void Without_a_region_the_questions_of_every_region_are_open()
     {
-        var gate = DangerScreen.Judge(Signs, new ScreenedPerson([], 40), AllNo(), []);
+        Assert.Equal(GateState.Clear, DangerScreen.Judge(Signs, new ScreenedPerson([], 40), AllNo(), []).State);
+        var general = Signs.Where(s => s.IsGeneral()).ToDictionary(s => s.Id, _ => DangerAnswer.No);
+        var gate = DangerScreen.Judge(Signs, new ScreenedPerson([], 40), general, []);
         Assert.True(gate.RegionUnknown && gate.PrescribingStopped);
         Assert.Contains("No part of the body is named", gate.Headline, StringComparison.Ordinal);
         Assert.Contains(gate.WhatToDo, w => w.Contains("Name the region", StringComparison.Ordinal));

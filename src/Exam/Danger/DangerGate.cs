@@ -28,7 +28,7 @@ public sealed record DangerGate
     /// <summary>Signs present, most urgent first, those lifted by a decision included.</summary>
     public required ImmutableArray<PresentSign> Present { get; init; }
 
-    /// <summary>Whether no region is named, so that the questions of the region could not be asked; it stops prescribing too.</summary>
+    /// <summary>Whether no region is named, so that the questions of every region are open.</summary>
     public bool RegionUnknown { get; init; }
 
     /// <summary>Ids answered yes that the list of signs does not hold; they stop prescribing too.</summary>

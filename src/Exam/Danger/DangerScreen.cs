@@ -13,7 +13,7 @@ public static class DangerScreen
     /// <param name="person">Whom they are asked of.</param>
     /// <param name="answers">Answers by sign id; a sign that is missing here has not been asked.</param>
     /// <param name="decisions">Recorded decisions; the latest one about a sign counts.</param>
-    /// <returns>The gate; unfinished while no region is named.</returns>
+    /// <returns>The gate; while no region is named the questions of every region are open.</returns>
     public static DangerGate Judge(
         IReadOnlyList<DangerSign> signs,
         ScreenedPerson person,
@@ -62,12 +62,13 @@ public static class DangerScreen
             .Select(a => a.Key)
             .Order(StringComparer.Ordinal)
             .ToImmutableArray();
-        var state = StateOf(present, regionUnknown || !unasked.IsEmpty, unknown);
+        regionUnknown &= unasked.Any(s => !s.IsGeneral());
+        var state = StateOf(present, !unasked.IsEmpty, unknown);
         return new DangerGate
         {
             State = state,
             PrescribingStopped = state is not (GateState.Clear or GateState.ProceedWithCare),
-            Headline = Headline(state, unasked.Length),
+            Headline = Headline(state, unasked.Length, regionUnknown),
             WhatToDo = WhatToDo(present, unasked, unknown, regionUnknown),
             RegionUnknown = regionUnknown,
             Unasked = unasked,
@@ -100,11 +101,11 @@ public static class DangerScreen
         Urgency.EmergencyNow => GateState.Emergency,
     };
 
-    private static string Headline(GateState state, int unasked) => state switch
+    private static string Headline(GateState state, int unasked, bool regionUnknown) => state switch
     {
         GateState.Clear => "All danger signs asked, none present.",
         GateState.ProceedWithCare => "Go on with care: a sign is on record.",
-        GateState.Unfinished when unasked == 0 => "No part of the body is named, so its danger signs have not been asked.",
+        GateState.Unfinished when regionUnknown => "No part of the body is named, so its danger signs have not been asked.",
         GateState.Unfinished => $"{unasked} danger {(unasked == 1 ? "sign has" : "signs have")} not been asked. Not asked is not no.",
         GateState.ReferBeforeExercise => "Refer before exercise: no new loading until a clinician records who cleared it.",
         GateState.SameDay => "Medical contact today; exercise waits.",
@@ -118,8 +119,9 @@ public static class DangerScreen
         list.AddRange(unknown.Select(id => $"The answer yes to \"{id}\" belongs to a question that is no longer in the list: ask what it was."));
         if (regionUnknown)
             list.Add("Name the region of the complaint, so that its questions can be asked.");
-        if (!unasked.IsEmpty)
-            list.Add("Ask the open questions: " + string.Join(" ", unasked.Select(s => s.Question)));
+        var open = unasked.Where(s => !regionUnknown || s.IsGeneral()).Select(s => s.Question).ToArray();
+        if (open.Length > 0)
+            list.Add("Ask the open questions: " + string.Join(" ", open));
         list.AddRange(present.Where(p => p.Decision is not null)
             .Select(p => $"On record: {p.Sign.MayMean}. Cleared by {p.Decision!.Who}: {p.Decision.Reason}"));
         return [.. list];

@@ -3,7 +3,7 @@ using MomentArm.Body;
 
 namespace MomentArm.Exam;
 
-/// <summary>Which region a complaint is about, read from its words. Own list of words; no words, no region: then it is asked.</summary>
+/// <summary>Which region a complaint is about, read from its words. Own list of words; where none is known the region is asked for.</summary>
 public static class RegionWords
 {
     private static readonly ImmutableArray<(BodyRegion Region, ImmutableArray<string> Words)> Known =

@@ -4,7 +4,7 @@ using MomentArm.Body;
 namespace MomentArm.Exam;
 
 /// <summary>What decides which danger signs are asked.</summary>
-/// <param name="Regions">Regions of the complaint; empty while none is named, which leaves the screen unfinished.</param>
+/// <param name="Regions">Regions of the complaint; empty while none is named: then the questions of every region are open.</param>
 /// <param name="AgeYears">Age in years; null when not known.</param>
 public sealed record ScreenedPerson(ImmutableArray<BodyRegion> Regions, double? AgeYears)
 {
