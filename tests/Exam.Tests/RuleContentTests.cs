@@ -63,7 +63,7 @@ public class RuleContentTests
 
     private static void Copy(string from, string to)
     {
-        foreach (var part in new[] { "measures", "norms", "danger-signs", "rules" })
+        foreach (var part in new[] { "measures", "norms", "danger-signs", "rules", "codes" })
         {
             Directory.CreateDirectory(Path.Combine(to, part));
             foreach (var file in Directory.EnumerateFiles(Path.Combine(from, part)))

@@ -19,6 +19,9 @@ public sealed record ExamContent(
     /// <summary>A decision rule by id; null when there is none.</summary>
     public DecisionRule? Rule(string id) => Rules.FirstOrDefault(r => r.Id == id);
 
+    /// <summary>Codes that a note may carry.</summary>
+    public ImmutableArray<RecordCode> Codes { get; init; } = [];
+
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
@@ -42,6 +45,7 @@ public sealed record ExamContent(
                 "Without a screen nothing may be prescribed: give at least one file.");
         return new ExamContent([.. measures], [.. norms], [.. signs])
         {
+            Codes = [.. CodeReader.ReadAll(folder, faults)],
             Predictions = [.. PredictionReader.ReadAll(folder, byId, sources, faults)],
             Rules = [.. rules],
         };
