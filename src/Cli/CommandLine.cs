@@ -57,6 +57,7 @@ internal static class CommandLine
             + "  momentarm measures show knee-flexion-range\n"
             + "  momentarm case program my-case.json --handout handout.html\n"
             + "  momentarm hypotheses content/demo/outer-knee-runner.json\n"
+            + "  momentarm rules apply ottawa-knee age=55 days=1 unfit=no\n"
             + "  momentarm body check\n"
             + "  momentarm content check\n"
             + "  momentarm content schemas\n"
@@ -69,6 +70,7 @@ internal static class CommandLine
         root.Subcommands.Add(MeasureCommands.Build());
         root.Subcommands.Add(CaseCommands.Build());
         root.Subcommands.Add(HypothesesCommand.Build());
+        root.Subcommands.Add(RuleCommands.Build());
         root.Subcommands.Add(BodyCommands.Build());
         root.Subcommands.Add(BackupCommands.Backup());
         root.Subcommands.Add(BackupCommands.Restore());

@@ -8,7 +8,7 @@ public class ExamContentTests
     public void The_shipped_exam_is_whole()
     {
         Assert.True(Shipped.Exam.Measures.Length >= 8);
-        Assert.Equal(10, Shipped.Exam.DangerSigns.Length);
+        Assert.Equal(15, Shipped.Exam.DangerSigns.Count(s => s.IsGeneral()));
         Assert.Contains(Shipped.Exam.Norms, n => n.Use == NormUse.Grade);
         Assert.All(Shipped.Exam.Measures, m => Assert.Equal(m.Kind == MeasureKind.Strength, m.Strength is not null));
         Assert.All(Shipped.Exam.Measures, m => Assert.Equal(m.Kind == MeasureKind.MuscleLength, m.Length is not null));
@@ -67,7 +67,7 @@ public class ExamContentTests
     private static string CopyOfContent()
     {
         var folder = Directory.CreateTempSubdirectory("momentarm-exam").FullName;
-        foreach (var part in new[] { "measures", "norms", "danger-signs" })
+        foreach (var part in new[] { "measures", "norms", "danger-signs", "rules" })
         {
             Directory.CreateDirectory(Path.Combine(folder, part));
             foreach (var file in Directory.EnumerateFiles(Path.Combine(Shipped.ContentFolder, part)))

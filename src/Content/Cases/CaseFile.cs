@@ -65,6 +65,9 @@ public sealed record CaseComplaint
     /// <summary>Short, such as "left hip, outer side".</summary>
     public string? Title { get; init; }
 
+    /// <summary>The region; when left out the words of the title tell it. It decides which danger signs are asked.</summary>
+    public BodyRegion? Region { get; init; }
+
     /// <summary>The affected side.</summary>
     public Side? Side { get; init; }
 

@@ -66,7 +66,11 @@ public sealed class CaseFileReader
                 new Physique(file.Patient.Sex, file.Patient.AgeYears, file.Patient.StatureCm / 100, file.Patient.MassKg),
                 file.Complaint.Side, visits, file.Complaint.Irritability),
             Title = file.Complaint.Title,
-            Gate = DangerScreen.Judge(library.Exam.DangerSigns, file.DangerSigns.ToDictionary(), []),
+            Gate = DangerScreen.Judge(
+                library.Exam.DangerSigns,
+                new ScreenedPerson(
+                    file.Complaint.Region is { } region ? [region] : RegionWords.Read(null, file.Complaint.Title), file.Patient.AgeYears),
+                file.DangerSigns.ToDictionary(), []),
             Agreed = new AgreedLimits
             {
                 Minutes = file.Limits.Minutes,

@@ -13,7 +13,7 @@ internal static class DangerSignReader
 {
     private static readonly string[] Confirmations = ["read", "read in a summary", "from memory", "common practice"];
 
-    /// <summary>Reads every file, signs in the order written.</summary>
+    /// <summary>Reads every file; the general signs come first, then those of regions, each in the order written.</summary>
     internal static IReadOnlyList<DangerSign> ReadAll(string contentFolder, ISet<string> sources, FaultList faults)
     {
         var all = new List<DangerSign>();
@@ -36,10 +36,12 @@ internal static class DangerSignReader
                     faults.Add(
                         file, null, place + ".confirmation", $"\"{sign.Confirmation}\" is not known.",
                         "Write one of: " + string.Join(", ", Confirmations) + ".");
+                if (sign.AgeFrom is < 0 || sign.AgeTo is > 120 || sign.AgeFrom > sign.AgeTo)
+                    faults.Add(file, null, place, "The ages are not a range.", "Give ageFrom and ageTo in years, the younger first.");
                 all.Add(sign);
             }
         }
 
-        return all;
+        return [.. all.OrderBy(s => s.IsGeneral() ? 0 : 1)];
     }
 }

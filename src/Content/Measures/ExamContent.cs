@@ -3,7 +3,7 @@ using MomentArm.Exam;
 
 namespace MomentArm.Content;
 
-/// <summary>What the exam is made of: measures, norms and danger signs. Immutable and shareable.</summary>
+/// <summary>What the exam is made of: measures, norms, danger signs and decision rules. Immutable and shareable.</summary>
 /// <param name="Measures">Measures in the order of an exam.</param>
 /// <param name="Norms">Norm rows.</param>
 /// <param name="DangerSigns">Danger signs in the order asked.</param>
@@ -12,6 +12,12 @@ public sealed record ExamContent(
 {
     /// <summary>Equations that predict a value.</summary>
     public ImmutableArray<Prediction> Predictions { get; init; } = [];
+
+    /// <summary>Published decision rules, ordered by id.</summary>
+    public ImmutableArray<DecisionRule> Rules { get; init; } = [];
+
+    /// <summary>A decision rule by id; null when there is none.</summary>
+    public DecisionRule? Rule(string id) => Rules.FirstOrDefault(r => r.Id == id);
 
     /// <summary>Codes that a note may carry.</summary>
     public ImmutableArray<RecordCode> Codes { get; init; } = [];
@@ -22,7 +28,7 @@ public sealed record ExamContent(
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
-    /// <summary>Reads measures/, norms/ and danger-signs/ of a content folder; adds every fault to the list.</summary>
+    /// <summary>Reads measures/, norms/, danger-signs/ and rules/ of a content folder; adds every fault to the list.</summary>
     /// <param name="folder">The content folder.</param>
     /// <param name="sources">Known source keys.</param>
     /// <param name="faults">Gathers the faults.</param>
@@ -32,6 +38,7 @@ public sealed record ExamContent(
         var measures = new MeasureReader(sources, faults).ReadAll(folder);
         var byId = measures.DistinctBy(m => m.Id).ToDictionary(m => m.Id);
         var norms = new NormReader(byId, sources, faults).ReadAll(folder);
+        var rules = new RuleReader(sources, faults).ReadAll(folder);
         var signs = DangerSignReader.ReadAll(folder, sources, faults);
         if (measures.Count == 0)
             faults.Add("measures", null, "", "There is no measure.", "Give at least one file.");
@@ -43,6 +50,7 @@ public sealed record ExamContent(
         {
             Codes = [.. CodeReader.ReadAll(folder, faults)],
             Predictions = [.. PredictionReader.ReadAll(folder, byId, sources, faults)],
+            Rules = [.. rules],
         };
     }
 

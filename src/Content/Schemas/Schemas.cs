@@ -30,6 +30,7 @@ public static class Schemas
         ("patient-words", typeof(PatientWordsFile)),
         ("pose", typeof(PoseInputFile)),
         ("predictions", typeof(PredictionsFile)),
+        ("rule", typeof(RuleFile)),
         ("segments", typeof(SegmentsFile)),
         ("skeleton", typeof(SkeletonFile)),
         ("sources", typeof(Dictionary<string, Source>)),

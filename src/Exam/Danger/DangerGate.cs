@@ -28,6 +28,9 @@ public sealed record DangerGate
     /// <summary>Signs present, most urgent first, those lifted by a decision included.</summary>
     public required ImmutableArray<PresentSign> Present { get; init; }
 
+    /// <summary>Whether no region is named, so that the questions of every region are open.</summary>
+    public bool RegionUnknown { get; init; }
+
     /// <summary>Ids answered yes that the list of signs does not hold; they stop prescribing too.</summary>
     public required ImmutableArray<string> UnknownYes { get; init; }
 }

@@ -5,7 +5,30 @@ namespace MomentArm.Exam;
 /// <summary>The danger-sign screen: answers in, gate out. The rules are our choice, see docs/models/exam.md section 8.</summary>
 public static class DangerScreen
 {
-    /// <summary>Judges the answers.</summary>
+    /// <summary>
+    /// Judges the answers of a person: the general questions, those of the regions of the complaint, and every sign that was
+    /// answered yes whether it is asked of this person or not.
+    /// </summary>
+    /// <param name="signs">All signs.</param>
+    /// <param name="person">Whom they are asked of.</param>
+    /// <param name="answers">Answers by sign id; a sign that is missing here has not been asked.</param>
+    /// <param name="decisions">Recorded decisions; the latest one about a sign counts.</param>
+    /// <returns>The gate; while no region is named the questions of every region are open.</returns>
+    public static DangerGate Judge(
+        IReadOnlyList<DangerSign> signs,
+        ScreenedPerson person,
+        IReadOnlyDictionary<string, DangerAnswer> answers,
+        IReadOnlyList<DangerDecision> decisions)
+    {
+        ArgumentNullException.ThrowIfNull(signs);
+        ArgumentNullException.ThrowIfNull(person);
+        ArgumentNullException.ThrowIfNull(answers);
+        ArgumentNullException.ThrowIfNull(decisions);
+        DangerSign[] asked = [.. signs.Where(s => s.IsAskedOf(person) || AnswerTo(s, answers) == DangerAnswer.Yes)];
+        return Judge(asked, answers, decisions, person.Regions.IsEmpty);
+    }
+
+    /// <summary>Judges the answers to a list of signs, every one of which is asked.</summary>
     /// <param name="signs">The signs of the screen.</param>
     /// <param name="answers">Answers by sign id; a sign that is missing here has not been asked.</param>
     /// <param name="decisions">Recorded decisions; the latest one about a sign counts.</param>
@@ -18,6 +41,15 @@ public static class DangerScreen
         ArgumentNullException.ThrowIfNull(signs);
         ArgumentNullException.ThrowIfNull(answers);
         ArgumentNullException.ThrowIfNull(decisions);
+        return Judge(signs, answers, decisions, regionUnknown: false);
+    }
+
+    private static DangerGate Judge(
+        IReadOnlyList<DangerSign> signs,
+        IReadOnlyDictionary<string, DangerAnswer> answers,
+        IReadOnlyList<DangerDecision> decisions,
+        bool regionUnknown)
+    {
         var unasked = signs.Where(s => AnswerTo(s, answers) == DangerAnswer.NotAsked).ToImmutableArray();
         var present = signs
             .Where(s => AnswerTo(s, answers) == DangerAnswer.Yes)
@@ -30,13 +62,15 @@ public static class DangerScreen
             .Select(a => a.Key)
             .Order(StringComparer.Ordinal)
             .ToImmutableArray();
-        var state = StateOf(present, unasked, unknown);
+        regionUnknown &= unasked.Any(s => !s.IsGeneral());
+        var state = StateOf(present, !unasked.IsEmpty, unknown);
         return new DangerGate
         {
             State = state,
             PrescribingStopped = state is not (GateState.Clear or GateState.ProceedWithCare),
-            Headline = Headline(state, unasked.Length),
-            WhatToDo = WhatToDo(present, unasked, unknown),
+            Headline = Headline(state, unasked.Length, regionUnknown),
+            WhatToDo = WhatToDo(present, unasked, unknown, regionUnknown),
+            RegionUnknown = regionUnknown,
             Unasked = unasked,
             Present = present,
             UnknownYes = unknown,
@@ -47,10 +81,10 @@ public static class DangerScreen
         answers.TryGetValue(sign.Id, out var answer) ? answer : DangerAnswer.NotAsked;
 
     private static GateState StateOf(
-        ImmutableArray<PresentSign> present, ImmutableArray<DangerSign> unasked, ImmutableArray<string> unknown)
+        ImmutableArray<PresentSign> present, bool unfinished, ImmutableArray<string> unknown)
     {
         var state = present.IsEmpty ? GateState.Clear : GateState.ProceedWithCare;
-        if (!unasked.IsEmpty)
+        if (unfinished)
             state = GateState.Unfinished;
         if (!unknown.IsEmpty)
             state = GateState.ReferBeforeExercise;
@@ -67,10 +101,11 @@ public static class DangerScreen
         Urgency.EmergencyNow => GateState.Emergency,
     };
 
-    private static string Headline(GateState state, int unasked) => state switch
+    private static string Headline(GateState state, int unasked, bool regionUnknown) => state switch
     {
         GateState.Clear => "All danger signs asked, none present.",
         GateState.ProceedWithCare => "Go on with care: a sign is on record.",
+        GateState.Unfinished when regionUnknown => "No part of the body is named, so its danger signs have not been asked.",
         GateState.Unfinished => $"{unasked} danger {(unasked == 1 ? "sign has" : "signs have")} not been asked. Not asked is not no.",
         GateState.ReferBeforeExercise => "Refer before exercise: no new loading until a clinician records who cleared it.",
         GateState.SameDay => "Medical contact today; exercise waits.",
@@ -78,12 +113,15 @@ public static class DangerScreen
     };
 
     private static ImmutableArray<string> WhatToDo(
-        ImmutableArray<PresentSign> present, ImmutableArray<DangerSign> unasked, ImmutableArray<string> unknown)
+        ImmutableArray<PresentSign> present, ImmutableArray<DangerSign> unasked, ImmutableArray<string> unknown, bool regionUnknown)
     {
         var list = present.Where(p => p.Decision is null).Select(p => p.Sign.Action).ToList();
         list.AddRange(unknown.Select(id => $"The answer yes to \"{id}\" belongs to a question that is no longer in the list: ask what it was."));
-        if (!unasked.IsEmpty)
-            list.Add("Ask the open questions: " + string.Join(" ", unasked.Select(s => s.Question)));
+        if (regionUnknown)
+            list.Add("Name the region of the complaint, so that its questions can be asked.");
+        var open = unasked.Where(s => !regionUnknown || s.IsGeneral()).Select(s => s.Question).ToArray();
+        if (open.Length > 0)
+            list.Add("Ask the open questions: " + string.Join(" ", open));
         list.AddRange(present.Where(p => p.Decision is not null)
             .Select(p => $"On record: {p.Sign.MayMean}. Cleared by {p.Decision!.Who}: {p.Decision.Reason}"));
         return [.. list];

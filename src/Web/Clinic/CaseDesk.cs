@@ -85,14 +85,27 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, Clini
         };
     }
 
-    /// <summary>The gate of a visit; everything unasked when there is no visit.</summary>
-    public DangerGate GateOf(VisitRecord? visit) => DangerScreen.Judge(
-        content.Exam.DangerSigns,
-        visit?.DangerAnswers.ToDictionary(a => a.SignId, a => a.Answer) ?? [],
-        visit?.DangerDecisions
-            .OrderBy(d => d.AtUtc)
-            .Select(d => new Exam.DangerDecision(d.SignId, d.ByName, d.Reason, DateOnly.FromDateTime(d.AtUtc)))
-            .ToArray() ?? []);
+    /// <summary>
+    /// The gate of a visit: the general danger signs, those of its regions, and the rules that came out positive; everything
+    /// unasked when there is no visit.
+    /// </summary>
+    public DangerGate GateOf(VisitRecord? visit)
+    {
+        if (visit is null)
+            return DangerScreen.Judge(content.Exam.DangerSigns, new ScreenedPerson([], null), new Dictionary<string, DangerAnswer>(), []);
+        var answers = visit.DangerAnswers.ToDictionary(a => a.SignId, a => a.Answer);
+        var positive = RuleSigns.Of(VisitRules.Of(visit, content.Exam.Rules).Select(r => r.Result));
+        foreach (var sign in positive)
+            answers[sign.Id] = DangerAnswer.Yes;
+        return DangerScreen.Judge(
+            [.. content.Exam.DangerSigns, .. positive],
+            VisitRules.PersonOf(visit),
+            answers,
+            [
+                .. visit.DangerDecisions.OrderBy(d => d.AtUtc)
+                    .Select(d => new Exam.DangerDecision(d.SignId, d.ByName, d.Reason, DateOnly.FromDateTime(d.AtUtc))),
+            ]);
+    }
 
     /// <summary>Every exercise as a candidate for a case, under what was agreed.</summary>
     public ImmutableArray<Candidate> CandidatesFor(PatientCase patientCase, AgreedLimits agreed, int? daysPerWeek)

@@ -1,3 +1,4 @@
+using MomentArm.Body;
 using MomentArm.Exam;
 using MomentArm.Records;
 using MomentArm.Web.Clinic;
@@ -17,8 +18,32 @@ public sealed class DangerSheet
         Gate = desk.GateOf(record);
     }
 
-    /// <summary>The questions.</summary>
-    public IReadOnlyList<DangerSign> Signs => desk.Content.Exam.DangerSigns;
+    /// <summary>
+    /// The questions of this visit: the general ones, those of its region and age, and any that was answered yes. While no
+    /// region is named, the general ones.
+    /// </summary>
+    public IReadOnlyList<DangerSign> Signs
+    {
+        get
+        {
+            var person = VisitRules.PersonOf(record);
+            return
+            [
+                .. desk.Content.Exam.DangerSigns.Where(sign => AnswerTo(sign) == DangerAnswer.Yes
+                    || (sign.IsAskedOf(person) && (sign.IsGeneral() || !person.Regions.IsEmpty))),
+            ];
+        }
+    }
+
+    /// <summary>Rules that came out positive; each stops like a sign until a decision is recorded.</summary>
+    public IReadOnlyList<DangerSign> PositiveRules =>
+        [.. Gate.Present.Select(p => p.Sign).Where(sign => sign.Id.StartsWith(RuleSigns.Prefix, StringComparison.Ordinal))];
+
+    /// <summary>The regions the complaint names; empty while none is.</summary>
+    public IReadOnlyList<BodyRegion> Regions => VisitRules.PersonOf(record).Regions;
+
+    /// <summary>The visit as read last.</summary>
+    public VisitRecord Record => record;
 
     /// <summary>Where the screen leaves the visit.</summary>
     public DangerGate Gate { get; private set; }
@@ -41,6 +66,22 @@ public sealed class DangerSheet
     /// <summary>The decision on a sign; null when there is none.</summary>
     public Records.DangerDecision? DecisionOn(DangerSign sign) =>
         record.DangerDecisions.FirstOrDefault(d => d.SignId == sign.Id);
+
+    /// <summary>Names the region of the episode, so that its questions are asked.</summary>
+    public async Task NameRegionAsync(BodyRegion region)
+    {
+        var details = EpisodeDetails.Of(record.Episode) with { Region = RegionWords.Name(region) };
+        var outcome = await desk.Stores.Episodes.EditAsync(who, record.Episode.Id, details, record.Episode.RowVersion);
+        await AfterAsync(outcome switch
+        {
+            SaveOutcome<Episode>.Conflict conflict => $"{conflict.Who} changed the episode at the same time. Choose the region again.",
+            SaveOutcome<Episode>.Refused refused => refused.Sentence,
+            _ => null,
+        });
+    }
+
+    /// <summary>Reads the visit again, after a rule was answered.</summary>
+    public Task ReloadAsync() => AfterAsync(Trouble);
 
     /// <summary>Saves one answer.</summary>
     public Task AnswerAsync(DangerSign sign, DangerAnswer answer) => AnswerAsync([sign], answer);

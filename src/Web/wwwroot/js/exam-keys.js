@@ -86,7 +86,10 @@ export function moveBack(id) {
   move.from.focus();
 }
 
-/** Keys inside the danger questions: y and n answer and go on. @param {HTMLElement} root */
+/** @type {Record<string, string>} */
+const answers = { y: "Yes", n: "No", u: "Unknown" };
+
+/** Keys inside questions: y, n and u answer and go on; Enter goes on from a typed number. @param {HTMLElement} root */
 export function startQuestions(root) {
   root.dataset.keys = "on";
   root.addEventListener("click", event => {
@@ -102,17 +105,21 @@ export function startQuestions(root) {
     const question = event.target instanceof Element ? event.target.closest("fieldset[data-sign]") : null;
     if (!question || event.ctrlKey || event.altKey || event.metaKey) return;
     if (event.target instanceof HTMLTextAreaElement) return;
+    const typing = event.target instanceof HTMLInputElement && event.target.type === "text";
     const key = event.key.toLowerCase();
-    if (key !== "y" && key !== "n") return;
+    if (typing ? key !== "enter" : !(key in answers)) return;
     event.preventDefault();
-    const answer = /** @type {HTMLInputElement | null} */ (question.querySelector(`input[value="${key === "y" ? "Yes" : "No"}"]`));
-    if (!answer || answer.disabled) return;
-    answer.focus();
-    answer.click();
+    if (typing) event.target.dispatchEvent(new Event("change", { bubbles: true }));
+    else {
+      const answer = /** @type {HTMLInputElement | null} */ (question.querySelector(`input[value="${answers[key]}"]`));
+      if (!answer || answer.disabled) return;
+      answer.focus();
+      answer.click();
+    }
     const all = [...root.querySelectorAll("fieldset[data-sign]")];
     const next = all[all.indexOf(question) + 1];
-    const radio = next?.querySelector("input:checked") ?? next?.querySelector("input[type=radio]");
-    const to = /** @type {HTMLElement | null} */ (radio ?? document.getElementById("type-as-you-measure"));
+    const field = next?.querySelector("input:checked") ?? next?.querySelector("input");
+    const to = /** @type {HTMLElement | null} */ (field ?? document.getElementById("type-as-you-measure"));
     to?.focus();
   });
 }
