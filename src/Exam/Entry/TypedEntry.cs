@@ -13,12 +13,13 @@ public static class TypedEntry
     /// <param name="text">What was typed; empty gives an empty result without fault.</param>
     /// <param name="measure">The measure of the cell.</param>
     /// <param name="side">The side of the cell; null for measures without side, or when the text names the sides itself.</param>
+    /// <param name="context">What is known beside the typing; null for nothing.</param>
     /// <returns>What was read.</returns>
-    public static EntryResult Parse(string text, Measure measure, Side? side)
+    public static EntryResult Parse(string text, Measure measure, Side? side, EntryContext? context = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(measure);
-        var reader = new EntryReader(text, new MeasureMatcher([measure]));
+        var reader = new EntryReader(text, new MeasureMatcher([measure]), context ?? EntryContext.None);
         reader.Read(measure, side);
         return reader.Result();
     }
@@ -26,12 +27,13 @@ public static class TypedEntry
     /// <summary>Reads the shorthand line.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="measures">The measures that may be meant, found by id, name words or alias.</param>
+    /// <param name="context">What is known beside the typing; null for nothing.</param>
     /// <returns>What was read, perhaps of several measures and both sides.</returns>
-    public static EntryResult Parse(string text, IReadOnlyList<Measure> measures)
+    public static EntryResult Parse(string text, IReadOnlyList<Measure> measures, EntryContext? context = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(measures);
-        var reader = new EntryReader(text, new MeasureMatcher(measures));
+        var reader = new EntryReader(text, new MeasureMatcher(measures), context ?? EntryContext.None);
         reader.Read(null, null);
         return reader.Result();
     }
