@@ -21,11 +21,13 @@ public sealed record Camera(Vec3 Right, Vec3 Up, Vec3 Toward, bool Flip)
     /// <param name="view">The view an exercise asks for.</param>
     /// <param name="orientation">How the body lies.</param>
     /// <param name="working">The side being treated.</param>
+    /// <param name="foot">Whether the picture is close round a foot: then the oblique view shows its inner side with the arch.</param>
     /// <returns>The camera.</returns>
-    public static Camera For(ViewKind view, Orientation orientation, Side working)
+    public static Camera For(ViewKind view, Orientation orientation, Side working, bool foot = false)
     {
         var (turn, height) = orientation switch
         {
+            Orientation.Upright when foot && view == ViewKind.Oblique => (112, 24),
             Orientation.Upright => Upright(view),
             Orientation.Supine => Lying(view, 0),
             Orientation.Prone => Lying(view, 10),

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using MomentArm.Body;
+
 namespace MomentArm.Drawing;
 
 /// <summary>How the hair is drawn; it says where the back of the head is.</summary>
@@ -9,16 +11,6 @@ public enum HairStyle
 
     /// <summary>Short.</summary>
     Short,
-}
-
-/// <summary>Which part of the treated side carries the accent.</summary>
-public enum AccentOn
-{
-    /// <summary>The leg.</summary>
-    Leg,
-
-    /// <summary>The arm.</summary>
-    Arm,
 }
 
 /// <summary>Choices for a picture.</summary>
@@ -42,8 +34,11 @@ public sealed record PictureOptions
     /// <summary>Whether a combined picture shows the arrow of the motion.</summary>
     public bool Arrow { get; init; } = true;
 
-    /// <summary>Which part carries the accent; null leaves it to the motion.</summary>
-    public AccentOn? Accent { get; init; }
+    /// <summary>Which part carries the accent; null leaves it to the movement.</summary>
+    public MovementFocus? Accent { get; init; }
+
+    /// <summary>Whether the whole body is in the frame, also where a movement is better seen close.</summary>
+    public bool Whole { get; init; }
 
     /// <summary>Areas tinted on the body, the most important first; labels are written in still pictures only.</summary>
     public ImmutableArray<Tint> Tints { get; init; } = [];

@@ -6,7 +6,7 @@ namespace MomentArm.Drawing;
 /// <summary>Draws movements: one pose, start and end in one picture, or frames to be played.</summary>
 public static class Pictures
 {
-    private const int PathSteps = 8;
+    private const int PathSteps = 6;
 
     /// <summary>One moment of a movement.</summary>
     /// <param name="model">The body.</param>
@@ -39,16 +39,18 @@ public static class Pictures
         if (studio.IsHold)
             return Labeled(studio, end, [.. studio.Backdrop([end]), .. studio.Body(end)]);
         var path = Enumerable.Range(0, PathSteps + 1).Select(i => studio.Figure((double)i / PathSteps)).ToArray();
-        SceneShape[] arrow = [.. MotionArrow.Of(path, studio.Accent, studio.Camera)];
-        var shows = arrow.Length > 0;
+        SceneShape[] still = [.. studio.Backdrop([path[0], end])];
+        SceneShape[] body = [.. studio.Body(end)];
+        var arrows = studio.Arrows(path, [.. still, .. body]);
+        var shows = arrows.Length > 0;
         return Labeled(
             studio,
             end,
         [
-            .. studio.Backdrop([path[0], end]),
+            .. still,
             .. shows && options.Ghost ? studio.Ghost(path[0], end) : [],
-            .. studio.Body(end),
-            .. shows && options.Arrow ? arrow : [],
+            .. body,
+            .. shows && options.Arrow ? arrows : [],
         ]);
     }
 

@@ -22,7 +22,7 @@ public sealed record PosedPicture(Picture Picture, PlacedBody Placed, Camera Cam
         BodyModel model, SurfacePoints points, Movement movement, Side working, double fraction, PictureOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        var studio = new Studio(model, points, movement, working, options);
+        var studio = new Studio(model, points, movement, working, options with { Whole = true });
         var figure = studio.Figure(fraction);
         SceneShape[] shapes = [.. studio.Backdrop([studio.Figure(0), figure]), .. studio.Body(figure)];
         var frame = Frame.Round(shapes, options.Aspect);

@@ -6,6 +6,9 @@ namespace MomentArm.Drawing;
 /// <summary>Camera, accent and options for the pictures of one movement.</summary>
 internal sealed class Studio
 {
+    /// <summary>What moves by less is not drawn as a ghost, meters.</summary>
+    private const double GhostM = 0.03;
+
     private readonly BodyModel model;
     private readonly SurfacePoints points;
     private readonly Movement movement;
@@ -13,9 +16,11 @@ internal sealed class Studio
     private readonly PictureOptions options;
     private readonly Settler settler;
     private readonly PlacedFigure?[] named;
+    private readonly bool bare;
     private PlacedBody? last;
     private HeldSetting? setting;
     private Box? hiding;
+    private (PlacedFigure? Figure, List<BodyPart> Parts) made = (null, []);
 
     internal Studio(BodyModel model, SurfacePoints points, Movement movement, Side working, PictureOptions options)
     {
@@ -30,13 +35,14 @@ internal sealed class Studio
         this.options = options;
         settler = new Settler(model, points);
         named = new PlacedFigure?[movement.Frames.Length];
-        Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working);
-        Accent = options.Accent ?? AccentOf(movement);
+        bare = BareFoot.Wanted(points, movement.CloseUp);
+        Camera = Camera.For(movement.View, movement.Frames[0].Orientation, working, bare);
+        Accent = options.Accent ?? movement.Focus ?? FocusOf(movement);
     }
 
     internal Camera Camera { get; }
 
-    internal AccentOn Accent { get; }
+    internal MovementFocus Accent { get; }
 
     internal bool IsHold => movement.Frames.Length == 1;
 
@@ -75,7 +81,7 @@ internal sealed class Studio
     {
         if (movement.Frames[0].Orientation == Orientation.Upright && movement.Props.FirstOrDefault(p => p.Kind == PropKind.Table) is { } table
             && Furniture.TableTop(figures, table) is var top && Furniture.Hides(top, figures[0], Camera))
-            hiding = top;
+            (hiding, made) = (top, (null, []));
         return Drawing.Backdrop.Of(figures, movement.Props, Camera, hiding is not null);
     }
 
@@ -85,9 +91,10 @@ internal sealed class Studio
     /// <summary>What of the start pose has moved, as plain silhouettes.</summary>
     internal IEnumerable<SceneShape> Ghost(PlacedFigure start, PlacedFigure end)
     {
+        var least = movement.CloseUp is null ? GhostM : GhostM / 2;
         var there = Parts(end).Where(IsFlesh).ToDictionary(p => p.Name);
         var moved = Parts(start)
-            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > MotionArrow.LeastM)
+            .Where(p => IsFlesh(p) && Distance(p, there[p.Name]) > least)
             .ToArray();
         foreach (var works in (bool[])[false, true])
         {
@@ -107,6 +114,21 @@ internal sealed class Studio
                 };
             }
         }
+    }
+
+    /// <summary>The arrows of the movement: a turn in place, an effort in place, or the way of what moves.</summary>
+    /// <param name="path">The body at even fractions of the way, start first.</param>
+    /// <param name="drawn">What is drawn already.</param>
+    internal ImmutableArray<SceneShape> Arrows(PlacedFigure[] path, IEnumerable<SceneShape> drawn)
+    {
+        var ink = ArrowInk.For(FrameOf(drawn).Height);
+        var end = path[^1];
+        var turn = TurnArrow.Of(movement, Accent, path[0], end, Camera, ink);
+        if (!turn.IsEmpty)
+            return turn;
+        var cover = new Cover(Parts(end), Camera);
+        var press = PressArrow.Of(movement, Setting, end, Camera, cover, ink);
+        return press.IsEmpty ? MotionArrow.Of(path, Accent, Camera, cover, ink) : press;
     }
 
     /// <summary>The names of tinted areas; of two sides of one area, the nearer is named.</summary>
@@ -143,14 +165,20 @@ internal sealed class Studio
         }
     }
 
-    /// <summary>The frame of a picture: round everything, or close round the point that the movement names, from start to end.</summary>
+    /// <summary>The frame of a picture: round everything, close round the point that the movement names, from start to end, or round an upright head.</summary>
     internal Frame FrameOf(IEnumerable<SceneShape> shapes)
     {
-        if (movement.CloseUp is not { } point)
+        if (options.Whole)
             return Frame.Round(shapes, options.Aspect);
-        var (a, b) = (Camera.Project(Figure(0).Surface(point, Limb.Working)), Camera.Project(Figure(1).Surface(point, Limb.Working)));
-        return Frame.Close(a, b, options.Aspect);
+        if (movement.CloseUp is { } point)
+            return Close(f => f.Surface(point, Limb.Working), bare ? Frame.FootRoom : Frame.HandRoom);
+        return Accent == MovementFocus.Neck && movement.Frames[0].Orientation == Orientation.Upright
+            ? Close(f => f.At(SegmentKind.Torso, working, 0, 0.4, 0), Frame.HeadRoom)
+            : Frame.Round(shapes, options.Aspect);
     }
+
+    private Frame Close(Func<PlacedFigure, Vec3> place, double room) =>
+        Frame.Close(Camera.Project(place(Figure(0))), Camera.Project(place(Figure(1))), options.Aspect, room);
 
     /// <summary>Frames and flips the shapes, and writes them.</summary>
     internal Picture Finish(IReadOnlyList<SceneShape> shapes)
@@ -161,11 +189,18 @@ internal sealed class Studio
     }
 
     private PlacedFigure Place(PosedFrame frame, double fraction, PlacedBody? near) =>
-        new(model, points, frame, working, settler.Settle(frame, working, near)) { Fraction = fraction };
+        new(model, points, frame, working, settler.Settle(frame, working, near)) { Fraction = fraction, Barefoot = bare };
 
     private static SurfaceContact? Anchor(PosedFrame frame) => frame.Contacts.IsEmpty ? null : frame.Contacts[0];
 
     private List<BodyPart> Parts(PlacedFigure figure)
+    {
+        if (!ReferenceEquals(made.Figure, figure))
+            made = (figure, Make(figure));
+        return made.Parts;
+    }
+
+    private List<BodyPart> Make(PlacedFigure figure)
     {
         var held = HeldThings.Of(figure, Setting, Camera.Toward);
         if (hiding is { } table)
@@ -208,8 +243,8 @@ internal sealed class Studio
     private static double Distance(BodyPart a, BodyPart b) =>
         a.Layers[0].Hulls.SelectMany(h => h).Zip(b.Layers[0].Hulls.SelectMany(h => h), (p, q) => (p.Center - q.Center).Length).Max();
 
-    // The arm carries the accent when it moves and the leg does not.
-    private static AccentOn AccentOf(Movement movement)
+    /// <summary>The arm when it moves and the leg does not, else the leg.</summary>
+    private static MovementFocus FocusOf(Movement movement)
     {
         var (a, b) = (movement.Frames[0].Working, movement.Frames[^1].Working);
         double[] leg =
@@ -223,6 +258,6 @@ internal sealed class Studio
             a.ShoulderInternalRotation - b.ShoulderInternalRotation, a.ElbowFlexion - b.ElbowFlexion,
             a.ForearmPronation - b.ForearmPronation, a.WristFlexion - b.WristFlexion,
         ];
-        return leg.Max(Math.Abs) < 0.1 && arm.Max(Math.Abs) > 0.15 ? AccentOn.Arm : AccentOn.Leg;
+        return leg.Max(Math.Abs) < 0.1 && arm.Max(Math.Abs) > 0.15 ? MovementFocus.Arm : MovementFocus.Leg;
     }
 }

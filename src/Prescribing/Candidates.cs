@@ -73,6 +73,9 @@ public static class Candidates
             Obstacles(exercise, limits));
     }
 
+    // A form that loads the right muscles for another purpose helps endurance and control too, but less. Our choice.
+    private const double LessFitting = 0.6;
+
     /// <summary>1 when the first thing the exercise acts on is what is lacking, less for the second and third; 0 for none.</summary>
     private static double Match(Exercise exercise, Impairment? impairment)
     {
@@ -85,6 +88,11 @@ public static class Candidates
                 ByPlace(exercise.Groups.IndexOf(group)) * (exercise.Purpose == Purpose.Release ? 0.5 : 1),
             { Kind: ImpairmentKind.Stiff, Action: { } action } when exercise.Purpose == Purpose.Stretch =>
                 Opposed(action) is { } opposed ? ByPlace(exercise.Groups.IndexOf(opposed)) : 0,
+            { Kind: ImpairmentKind.Tires, Action: { } action } when exercise.Purpose.Loads() =>
+                ByPlace(exercise.Loads.IndexOf(action)) * (exercise.Purpose == Purpose.Endure ? 1 : LessFitting),
+            { Kind: ImpairmentKind.PoorControl, Action: { } action } when exercise.Purpose.Loads() =>
+                ByPlace(exercise.Loads.IndexOf(action)) * (exercise.Purpose == Purpose.Control ? 1 : LessFitting),
+            { Kind: ImpairmentKind.LowLoadTolerance } when exercise.Purpose is Purpose.Functional or Purpose.Aerobic => 0.3,
             { Kind: ImpairmentKind.Activity } when exercise.Purpose == Purpose.Functional => 0.3,
             _ => 0,
         };

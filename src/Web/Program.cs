@@ -1,3 +1,4 @@
+using MomentArm.Web.Pages.BodyChart;
 using MomentArm.Records;
 using MomentArm.Web.Account;
 using MomentArm.Web.Clinic;
@@ -34,6 +35,7 @@ app.UseAntiforgery();
 app.MapLook();
 app.MapAccount();
 app.MapLibrary();
+app.MapBodyChart();
 app.MapProgramWork();
 app.MapDesigner();
 app.MapPatientLinks();

@@ -46,7 +46,7 @@ internal static partial class SampleMovements
         ["pedaling"] = Pedaling(),
         ["heel on a chair"] = HeelOnChair(),
         ["standing on a pillow"] = OnPillow(),
-    }.ToImmutableDictionary();
+    }.Concat(InPlace()).ToImmutableDictionary();
 
     private static LimbAngles L(
         double hf = 0, double ha = 0, double hr = 0, double kf = 0, double ad = 0,

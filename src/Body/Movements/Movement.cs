@@ -182,4 +182,10 @@ public sealed record Movement
 
     /// <summary>Whether the working and the other limb trade places in the movement (both sides work at once).</summary>
     public bool Bilateral { get; init; }
+
+    /// <summary>The part of the body it is for; null leaves it to the motion.</summary>
+    public MovementFocus? Focus { get; init; }
+
+    /// <summary>Joint actions of the working limb it is meant to load, most important first; for pictures of efforts without motion.</summary>
+    public ImmutableArray<JointAction> Aims { get; init; } = [];
 }

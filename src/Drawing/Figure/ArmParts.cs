@@ -16,19 +16,27 @@ internal enum Grasp
     Ball,
 }
 
+/// <summary>Tones of one arm.</summary>
+/// <param name="Hand">Hand.</param>
+/// <param name="Forearm">Forearm.</param>
+/// <param name="Arm">Upper arm.</param>
+/// <param name="Sleeve">Sleeve.</param>
+/// <param name="OneShirt">Whether the sleeve goes on into the shirt; not where one of them carries the accent.</param>
+internal readonly record struct ArmTones(Tone Hand, Tone Forearm, Tone Arm, Tone Sleeve, bool OneShirt);
+
 /// <summary>Sleeve, arm and hand of one side.</summary>
 internal static class ArmParts
 {
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve, Grasp grasp)
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, ArmTones tones, Grasp grasp)
     {
         var s = side == Side.Right ? "right" : "left";
-        yield return new BodyPart(s + "Hand", new Layer(hand, Hand(f, side, grasp)));
-        yield return new BodyPart(s + "Forearm", Layer.Along(arm, Forearm(f, side)));
-        yield return new BodyPart(s + "UpperArm", Layer.Along(arm, Arm(f, side)));
-        yield return new BodyPart(s + "Sleeve", Layer.Along(sleeve, Sleeve(f, side)));
+        yield return new BodyPart(s + "Hand", new Layer(tones.Hand, Hand(f, side, grasp)));
+        yield return new BodyPart(s + "Forearm", Layer.Along(tones.Forearm, Forearm(f, side)));
+        yield return new BodyPart(s + "UpperArm", Layer.Along(tones.Arm, Arm(f, side)));
+        yield return new BodyPart(s + "Sleeve", Layer.Along(tones.Sleeve, Sleeve(f, side)));
     }
 
-    internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, Tone hand, Tone arm, Tone sleeve)
+    internal static IEnumerable<Patch> Patches(PlacedFigure f, Side side, ArmTones tones)
     {
         var s = side == Side.Right ? "right" : "left";
         Ball[] elbow =
@@ -48,17 +56,18 @@ internal static class ArmParts
         Ball[] shoulder =
         [
             f.Ball(UpperArm, side, 0, -0.006, 0, 0.0525),
-            f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058),
+            tones.OneShirt ? f.Ball(Torso, side, -0.002, 0.352, 0.115, 0.058) : f.Ball(Torso, side, -0.004, 0.366, 0.122, 0.042),
         ];
-        yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(arm, elbow) with { Gap = false });
+        // An accent that ends at elbow or wrist keeps its seam there.
+        if (tones.Arm == tones.Forearm)
+            yield return new Patch(s + "Forearm", s + "UpperArm", true, Layer.Along(tones.Arm, elbow) with { Gap = false });
 
-        if (Armpit(f, side) is { } armpit)
-            yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [armpit], false));
+        if (tones.OneShirt && Armpit(f, side) is { } armpit)
+            yield return new Patch("shirt", s + "Sleeve", false, new Layer(tones.Sleeve, [armpit], false));
 
-        // An arm of the accent keeps its seam at the wrist.
-        if (hand == arm)
-            yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(hand, wrist) with { Gap = false });
-        yield return new Patch("shirt", s + "Sleeve", false, new Layer(sleeve, [shoulder], false));
+        if (tones.Hand == tones.Forearm)
+            yield return new Patch(s + "Forearm", s + "Hand", true, Layer.Along(tones.Hand, wrist) with { Gap = false });
+        yield return new Patch("shirt", s + "Sleeve", false, new Layer(tones.Sleeve, [shoulder], false));
     }
 
     /// <summary>Flesh from a raised arm down the side of the chest, growing as the arm goes up; null for an arm that hangs or reaches forward.</summary>

@@ -8,13 +8,13 @@ internal static class FigureParts
     /// <summary>Parts and the patches between them, in painting order.</summary>
     /// <param name="figure">The placed body.</param>
     /// <param name="camera">Where from.</param>
-    /// <param name="accent">Whether the treated leg, or else the treated arm, carries the accent.</param>
+    /// <param name="accent">Which part carries the accent.</param>
     /// <param name="hair">Hair.</param>
     /// <param name="grasp">How each hand is closed.</param>
     /// <param name="tinted">Tinted areas, each painted over the parts that carry it.</param>
     /// <param name="held">Bands and weights that move with the body.</param>
     internal static List<BodyPart> Of(
-        PlacedFigure figure, Camera camera, AccentOn accent, HairStyle hair, Func<Side, Grasp> grasp,
+        PlacedFigure figure, Camera camera, MovementFocus accent, HairStyle hair, Func<Side, Grasp> grasp,
         IEnumerable<(string Under, string Over, BodyPart Part)> tinted, IEnumerable<BodyPart> held)
     {
         var parts = new List<BodyPart>();
@@ -24,20 +24,23 @@ internal static class FigureParts
             var farLeg = IsFar(figure, camera, SegmentKind.Thigh, side);
             var farArm = IsFar(figure, camera, SegmentKind.UpperArm, side);
             var works = side == figure.Working;
-            var leg = works && accent == AccentOn.Leg
+            var leg = works && accent == MovementFocus.Leg
                 ? farLeg ? Tone.FarWorking : Tone.Working
                 : farLeg ? Tone.FarOther : Tone.Other;
             var shorts = farLeg ? Tone.FarShorts : Tone.Shorts;
             var hand = farArm ? Tone.FarSkin : Tone.Skin;
-            var arm = works && accent == AccentOn.Arm ? farArm ? Tone.FarWorking : Tone.Working : hand;
-            var sleeve = farArm ? Tone.FarShirt : Tone.Shirt;
-            parts.AddRange(LegParts.Of(figure, side, leg, shorts));
-            parts.AddRange(ArmParts.Of(figure, side, hand, arm, sleeve, grasp(side)));
+            var lit = farArm ? Tone.FarWorking : Tone.Working;
+            var forearm = works && accent is MovementFocus.Shoulder or MovementFocus.Arm or MovementFocus.Forearm ? lit : hand;
+            var arm = works && accent is MovementFocus.Shoulder or MovementFocus.Arm ? lit : hand;
+            var sleeve = works && accent == MovementFocus.Shoulder ? lit : farArm ? Tone.FarShirt : Tone.Shirt;
+            var tones = new ArmTones(hand, forearm, arm, sleeve, accent != MovementFocus.Trunk && !(works && accent == MovementFocus.Shoulder));
+            parts.AddRange(LegParts.Of(figure, side, camera.Toward, leg, shorts));
+            parts.AddRange(ArmParts.Of(figure, side, tones, grasp(side)));
             patches.AddRange(LegParts.Patches(figure, side, leg, shorts));
-            patches.AddRange(ArmParts.Patches(figure, side, hand, arm, sleeve));
+            patches.AddRange(ArmParts.Patches(figure, side, tones));
         }
 
-        parts.AddRange(TrunkParts.Of(figure, camera.Toward, hair));
+        parts.AddRange(TrunkParts.Of(figure, camera.Toward, hair, accent));
         parts.AddRange(held);
         List<BodyPart> ordered = [.. PaintOrder.Of(parts, camera).Select(i => parts[i])];
         Lighten(ordered, patches);

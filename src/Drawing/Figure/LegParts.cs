@@ -6,10 +6,10 @@ namespace MomentArm.Drawing;
 /// <summary>Shorts' leg, thigh, lower leg and shoe of one side.</summary>
 internal static class LegParts
 {
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Tone leg, Tone shorts)
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Side side, Vec3 toward, Tone leg, Tone shorts)
     {
         var s = side == Side.Right ? "right" : "left";
-        yield return Shoe(f, side, s);
+        yield return f.Barefoot ? BareFoot.Of(f, side, s, toward) : Shoe(f, side, s);
         yield return new BodyPart(s + "Shank", Layer.Along(leg, Shank(f, side)));
         yield return new BodyPart(s + "Thigh", Layer.Along(leg, Thigh(f, side)));
         yield return new BodyPart(s + "Shorts", Layer.Along(shorts, Shorts(f, side)));

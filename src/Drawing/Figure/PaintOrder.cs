@@ -32,7 +32,7 @@ internal static class PaintOrder
     internal static double Depth(BodyPart part, Camera camera) => Samples(part, camera).Average(d => d.Depth);
 
     /// <summary>Balls of the part and the middles between neighbors.</summary>
-    private static Disc[] Samples(BodyPart part, Camera camera)
+    internal static Disc[] Samples(BodyPart part, Camera camera)
     {
         if (part.Reach.Length > 0)
             return [.. part.Reach.Select(camera.See)];
@@ -93,6 +93,9 @@ internal static class PaintOrder
             ("head", "shirt") => 0.02,
             ("Hand", "strap" or "HandWeight" or "stick" or "longBand" or "towel" or "bicycle") => 0.06,
             ("longBand", "Shoe") => 0.06,
+            ("longBand", "door") => 10,
+            ("HandWeight" or "WeightEnd" or "smallBall", "table") => 10,
+            ("WeightEnd", "HandWeight") => 0.08,
             ("Shoe", "ball" or "smallBall") => 0.04,
             ("pelvis" or "Shorts" or "Thigh" or "shirt" or "Sleeve" or "Shank", "ball" or "smallBall" or "roller") => 0.06,
             ("Cuff", "longBand") => 0.04,

@@ -18,7 +18,7 @@ internal sealed class PlacedFigure
     {
         Model = model;
         Working = working;
-        Orientation = frame.Orientation;
+        Frame = frame;
         this.points = points;
         Placed = placed;
         state = new BodyState(model);
@@ -50,7 +50,13 @@ internal sealed class PlacedFigure
 
     internal Side Working { get; }
 
-    internal Orientation Orientation { get; }
+    internal Orientation Orientation => Frame.Orientation;
+
+    /// <summary>Whether the feet are drawn without shoes.</summary>
+    internal bool Barefoot { get; init; }
+
+    /// <summary>The angles that the pose asks for.</summary>
+    internal LimbAngles AnglesOf(Side side) => side == Working ? Frame.Working : Frame.Other;
 
     /// <summary>How far along the movement the body is, 0 to 1.</summary>
     internal double Fraction { get; init; }
@@ -60,7 +66,12 @@ internal sealed class PlacedFigure
     /// <summary>The body as posed; for reading.</summary>
     internal BodyState State => state;
 
+    /// <summary>How far the pose bends the trunk forward, radians.</summary>
+    internal double TrunkFlexion => Frame.Axial.TrunkFlexion;
+
     private double Girth { get; }
+
+    private PosedFrame Frame { get; }
 
     /// <summary>A point of a segment, given as on the right side of the published model.</summary>
     internal Vec3 At(SegmentKind kind, Side? side, double x, double y, double z)
@@ -120,6 +131,9 @@ internal sealed class PlacedFigure
         var (segment, local) = place.On(Model, points, Working);
         return state.Point(segment, local);
     }
+
+    /// <summary>Whether a contact is at a named point, by itself or as one of its group.</summary>
+    internal bool IsAt(PlacedContact contact, string point) => points.Resolve(contact.Contact.Point).Any(member => member.Name == point);
 
     /// <summary>Whether a named point has a twin on the other side.</summary>
     internal bool HasTwin(string name) => points.Resolve(name)[0].BothSides;

@@ -6,11 +6,16 @@ namespace MomentArm.Drawing;
 /// <summary>Pelvis in shorts, shirt, neck, and the head with hair, ear, eye and nose.</summary>
 internal static class TrunkParts
 {
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Vec3 toward, HairStyle hair)
+    /// <summary>How far the middle of the trunk rounds out per radian of bend, meters; our choice.</summary>
+    private const double SpineM = 0.065;
+
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Vec3 toward, HairStyle hair, MovementFocus accent)
     {
         yield return new BodyPart("pelvis", new Layer(Tone.Shorts, PelvisHulls(f)));
-        yield return new BodyPart("neck", new Layer(Tone.FarSkin, [Neck(f)]));
-        yield return new BodyPart("shirt", new Layer(Tone.Shirt, Shirt(f)));
+        yield return new BodyPart("neck", new Layer(accent == MovementFocus.Neck ? Tone.Working : Tone.FarSkin, [Neck(f)]));
+        yield return new BodyPart(
+            "shirt",
+            [new Layer(accent == MovementFocus.Trunk ? Tone.Working : Tone.Shirt, Shirt(f)), .. Nape(f, accent)]);
         yield return Head(f, toward, hair);
     }
 
@@ -24,8 +29,11 @@ internal static class TrunkParts
 
     private static Ball[][] Shirt(PlacedFigure f)
     {
-        Ball[] hem = [.. f.Pair(Torso, 0.028, 0.0, 0.066, 0.08), .. f.Pair(Torso, 0.004, 0.0, 0.066, 0.08)];
-        Ball[] belly = [.. f.Pair(Torso, 0.03, 0.1, 0.062, 0.081), .. f.Pair(Torso, 0.004, 0.1, 0.062, 0.08)];
+        // The spine of the model bends in one joint; the shirt rounds the back, or the belly, as the spine would.
+        var bend = Math.Clamp(f.TrunkFlexion, -0.6, 0.6);
+        var (front, back) = (SpineM * Math.Max(0, -bend), -SpineM * Math.Max(0, bend));
+        Ball[] hem = [.. f.Pair(Torso, 0.028 + 0.5 * front, 0.0, 0.062, 0.079), .. f.Pair(Torso, 0.004 + 0.5 * back, 0.0, 0.062, 0.079)];
+        Ball[] belly = [.. f.Pair(Torso, 0.03 + front, 0.1, 0.055, 0.077), .. f.Pair(Torso, 0.004 + back, 0.13, 0.055, 0.077)];
         Ball[] chest = [.. f.Pair(Torso, 0.025, 0.24, 0.072, 0.09), .. f.Pair(Torso, -0.012, 0.26, 0.075, 0.092)];
         Ball[] shoulders = [.. f.Pair(Torso, -0.004, 0.35, 0.125, 0.06), .. f.Pair(Torso, 0.02, 0.34, 0.09, 0.062)];
         Ball[] collar = f.Pair(Torso, -0.006, 0.4, 0.03, 0.052);
@@ -37,6 +45,12 @@ internal static class TrunkParts
         f.Ball(Torso, null, -0.002, 0.4, 0, 0.052),
         f.Ball(SegmentKind.Head, null, 0.004, 0.03, 0, 0.05),
         f.Ball(SegmentKind.Head, null, 0.006, 0.08, 0, 0.05),
+    ];
+
+    /// <summary>Where the muscles of the neck go on over the shoulders, for a neck that carries the accent.</summary>
+    private static Layer[] Nape(PlacedFigure f, MovementFocus accent) => accent != MovementFocus.Neck ? [] :
+    [
+        new Layer(Tone.Working, [[.. f.Pair(Torso, -0.006, 0.43, 0.016, 0.044), .. f.Pair(Torso, -0.016, 0.392, 0.104, 0.02)]], false),
     ];
 
     private static BodyPart Head(PlacedFigure f, Vec3 toward, HairStyle style)

@@ -131,7 +131,12 @@ internal sealed class Backdrop
     private IEnumerable<SceneShape> Bench(Prop prop) =>
         Furniture.BenchTop(figures, props, prop) is { } top ? Furniture.Bench(top, camera) : [];
 
-    private IEnumerable<SceneShape> Step(Prop prop)
+    private IEnumerable<SceneShape> Step(Prop prop) => StepTop(figures, prop).Faces("step", camera, Tone.PropTop, Tone.Prop, Tone.PropShade);
+
+    /// <summary>Where a step stands.</summary>
+    /// <param name="figures">The body at the start and where it is drawn.</param>
+    /// <param name="prop">The step.</param>
+    internal static Box StepTop(PlacedFigure[] figures, Prop prop)
     {
         var on = figures.SelectMany(f => f.Placed.Contacts).Where(c => c.Contact.Surface == SurfaceKind.Step).ToArray();
         var both = on.Select(c => c.Contact.Limb).Distinct().Count() > 1;
@@ -145,8 +150,18 @@ internal sealed class Backdrop
         var outward = limb.On(figures[0].Working) == Side.Right ? 1 : -1;
         var (inner, outer) = both ? (0.3, 0.3) : (0.085, 0.24);
         var (z0, z1) = outward > 0 ? (middle.Z - inner, middle.Z + outer) : (middle.Z - outer, middle.Z + inner);
-        var box = new Box(new Vec3(middle.X - 0.19, 0, z0), new Vec3(middle.X + 0.19, height, z1));
-        return box.Faces("step", camera, Tone.PropTop, Tone.Prop, Tone.PropShade);
+        var (x0, x1) = (middle.X - 0.19, middle.X + 0.19);
+        if (on.Length > 0 && !on.Any(c => figures[0].IsAt(c, "heel") || figures[0].IsAt(c, "heelBack")))
+            (x0, x1) = UnderForefoot(figures[0], on, limb.On(figures[0].Working));
+        return new Box(new Vec3(x0, 0, z0), new Vec3(x1, height, z1));
+    }
+
+    /// <summary>A step that begins just behind the ball of the foot, so that the heel is free.</summary>
+    private static (double Least, double Most) UnderForefoot(PlacedFigure f, PlacedContact[] on, Side side)
+    {
+        var ahead = f.At(SegmentKind.Toes, side, 0, 0, 0).X >= f.At(SegmentKind.Foot, side, 0, 0, 0).X;
+        var (least, most) = (on.Min(c => c.Point.X), on.Max(c => c.Point.X));
+        return ahead ? (least - 0.035, least + 0.33) : (most - 0.33, most + 0.035);
     }
 
     private IEnumerable<SceneShape> Chair(Prop prop)

@@ -11,20 +11,20 @@ internal readonly record struct Box(Vec3 Least, Vec3 Most)
 
     /// <summary>The faces seen, the shaded ones first.</summary>
     internal IEnumerable<SceneShape> Faces(string name, Camera camera, Tone top, Tone front, Tone shade) =>
-        Sides(camera, top, front, shade).Select(side => Face(name, camera, side.Tone, side.Corners));
+        Sides(camera.Toward, top, front, shade).Select(side => Face(name, camera, side.Tone, side.Corners));
 
     /// <summary>The same faces as parts of the room.</summary>
-    internal IEnumerable<(Tone Tone, Vec3[] Corners)> Sides(Camera camera, Tone top, Tone front, Tone shade)
+    internal IEnumerable<(Tone Tone, Vec3[] Corners)> Sides(Vec3 toward, Tone top, Tone front, Tone shade)
     {
         var (a, b) = (Least, Most);
-        var x = camera.Toward.X > 0 ? b.X : a.X;
-        var z = camera.Toward.Z > 0 ? b.Z : a.Z;
-        var facesX = Math.Abs(camera.Toward.X) > Math.Abs(camera.Toward.Z);
-        if (Math.Abs(camera.Toward.X) > 0.03)
+        var x = toward.X > 0 ? b.X : a.X;
+        var z = toward.Z > 0 ? b.Z : a.Z;
+        var facesX = Math.Abs(toward.X) > Math.Abs(toward.Z);
+        if (Math.Abs(toward.X) > 0.03)
             yield return (facesX ? front : shade, [new(x, a.Y, a.Z), new(x, b.Y, a.Z), new(x, b.Y, b.Z), new(x, a.Y, b.Z)]);
-        if (Math.Abs(camera.Toward.Z) > 0.03)
+        if (Math.Abs(toward.Z) > 0.03)
             yield return (facesX ? shade : front, [new(a.X, a.Y, z), new(b.X, a.Y, z), new(b.X, b.Y, z), new(a.X, b.Y, z)]);
-        if (camera.Toward.Y > 0.03)
+        if (toward.Y > 0.03)
             yield return (top, [new(a.X, b.Y, a.Z), new(b.X, b.Y, a.Z), new(b.X, b.Y, b.Z), new(a.X, b.Y, b.Z)]);
     }
 

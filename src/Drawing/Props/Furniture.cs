@@ -59,7 +59,7 @@ internal static class Furniture
             points = [pelvis + 0.42 * new Vec3(ahead.X, 0, ahead.Z)];
         }
 
-        return Deep(Under(f, points, height, new Pads(0.14, 0.26, 0.3)), f);
+        return Deep(Under(f, points, height, new Pads(0.14, 0.36, 0.32)), f);
     }
 
     /// <summary>A bench or couch: a thick top on four legs, or a block when it is low.</summary>
@@ -83,7 +83,7 @@ internal static class Furniture
                     from y in (double[])[0.1, 0.5, 1]
                     select new Ball(new Vec3(a.X + (b.X - a.X) * i / 6, b.Y * y, a.Z + (b.Z - a.Z) * j / 4), 0.08);
         var layers = TableBoxes(top, camera)
-            .SelectMany(box => box.Sides(camera, Tone.PropTop, Tone.Prop, Tone.PropShade))
+            .SelectMany(box => box.Sides(camera.Toward, Tone.PropTop, Tone.Prop, Tone.PropShade))
             .Select(side => new Layer(side.Tone, [[.. side.Corners.Select(corner => new Ball(corner, 0))]], false));
         return new BodyPart("table", [.. layers]) { Role = ShapeRole.Backdrop, Reach = [.. reach] };
     }

@@ -36,22 +36,36 @@ internal static class HeldThings
     /// <param name="f">The body.</param>
     /// <param name="setting">What they hang on.</param>
     /// <param name="toward">Toward the viewer.</param>
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, HeldSetting setting, Vec3 toward) => setting.Props.SelectMany(prop => prop.Kind switch
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, HeldSetting setting, Vec3 toward) => setting.HeldDown.Select(place => HoldDown(f, place)).Concat(setting.Props.SelectMany(prop => prop.Kind switch
     {
         PropKind.Strap => Strap(f, prop, "strap"),
-        PropKind.LoopBand => LoopBand(f, prop, "band"),
+        PropKind.LoopBand => LoopBand(f, LongBandParts.Loops(setting).FirstOrDefault() is { } ring ? prop with { At = ring.At.At } : prop, "band"),
         PropKind.CuffWeight => [Cuff(f, (prop.Limb ?? Limb.Working).On(f.Working), prop.At ?? "ankle", Tone.Weight, 0.02, 0.032)],
         PropKind.HandWeight => HandWeight(f, prop),
         PropKind.Ball or PropKind.SmallBall => [BallParts.Of(f, prop, setting, toward)],
         PropKind.Band when LongBandParts.Loops(setting).FirstOrDefault() is { } loop => LoopBand(f, prop with { At = loop.At.At }, "longBand"),
-        PropKind.Band => LongBandParts.Of(f, prop, setting),
+        PropKind.Band => LongBandParts.Of(f, prop, setting, toward),
         PropKind.Towel when HandTools.Tied(f) => Strap(f, prop with { At = null }, "towel"),
         PropKind.Towel when !HandTools.LiesUnder(f, prop) => [HandTools.Towel(f, prop)],
         PropKind.Roller when RollerParts.AtWall(f, prop) => [RollerParts.Held(f, prop, toward)],
         PropKind.Stick => [HandTools.Stick(f, prop)],
         PropKind.Bicycle => [BicycleParts.Of(f, setting)],
         _ => (IEnumerable<BodyPart>)[],
-    });
+    }));
+
+    /// <summary>A strap over the ankle, made fast to the ground on both sides.</summary>
+    private static BodyPart HoldDown(PlacedFigure f, BodyPlace place)
+    {
+        const double half = 0.016;
+        var side = (place.Limb ?? Limb.Working).On(f.Working);
+        Ball over = f.Ball(SegmentKind.Shank, side, -0.036, -0.345, 0, half);
+        Ball Foot(double z) => new(new Vec3(over.Center.X, half, f.At(SegmentKind.Shank, side, 0, -0.345, z).Z), half);
+        Ball[] Down(double z) => [f.Ball(SegmentKind.Shank, side, -0.02, -0.345, 0.6 * z, half), Foot(z)];
+        return new BodyPart((side == Side.Right ? "right" : "left") + "Cuff", new Layer(Tone.Band, [[over, Down(0.06)[0], Down(-0.06)[0]], Down(0.06), Down(-0.06)]))
+        {
+            Role = ShapeRole.Held,
+        };
+    }
 
     internal static Vec3 Grip(PlacedFigure f, Side side) => f.At(SegmentKind.Hand, side, 0.024, -0.07, 0);
 
@@ -92,6 +106,13 @@ internal static class HeldThings
     private static IEnumerable<BodyPart> LoopBand(PlacedFigure f, Prop prop, string name)
     {
         var at = prop.At ?? "kneeOuter";
+        if (f.SegmentOf(at) is SegmentKind.Foot or SegmentKind.Toes)
+            return LongBandParts.RoundBothFeet(f, name);
+        return RoundLegs(f, at, name);
+    }
+
+    private static IEnumerable<BodyPart> RoundLegs(PlacedFigure f, string at, string name)
+    {
         yield return Cuff(f, f.Working, at, Tone.Band, 0.021);
         yield return Cuff(f, f.Working.Other(), at, Tone.Band, 0.021);
         var (kind, y, radius) = Round(f, at);
@@ -130,10 +151,12 @@ internal static class HeldThings
         foreach (var side in sides)
         {
             Ball H(double z, double r) => f.Ball(SegmentKind.Hand, side, 0.022, -0.07, z, r);
-            yield return new BodyPart(
-                (side == Side.Right ? "right" : "left") + "HandWeight",
-                new Layer(Tone.Weight, [[H(-0.075, 0.034), H(-0.06, 0.034)], [H(0.075, 0.034), H(0.06, 0.034)], [H(-0.07, 0.014), H(0.07, 0.014)]]))
-            { Role = ShapeRole.Held };
+            var s = side == Side.Right ? "right" : "left";
+            yield return new BodyPart(s + "HandWeight", new Layer(Tone.Weight, [[H(-0.07, 0.014), H(0.07, 0.014)]])) { Role = ShapeRole.Held };
+
+            // Seen end on, the near end hides the hand.
+            foreach (var end in (double[])[-1, 1])
+                yield return new BodyPart(s + "WeightEnd", new Layer(Tone.Weight, [[H(end * 0.076, 0.034), H(end * 0.06, 0.034)]])) { Role = ShapeRole.Held };
         }
     }
 }

@@ -7,6 +7,9 @@ internal static class LongBandParts
 {
     private const double Half = 0.008;
 
+    /// <summary>A band made fast higher than this is made fast at a door, lower at a post or the leg of something heavy, meters; our choice.</summary>
+    private const double DoorFrom = 0.6;
+
     /// <summary>Hands that hold it.</summary>
     internal static IEnumerable<Side> Hands(PlacedFigure f, HeldSetting setting)
     {
@@ -18,7 +21,7 @@ internal static class LongBandParts
             .Select(place => (place.Limb ?? Limb.Working).On(f.Working));
     }
 
-    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Prop prop, HeldSetting setting)
+    internal static IEnumerable<BodyPart> Of(PlacedFigure f, Prop prop, HeldSetting setting, Vec3 toward)
     {
         var runs = Runs(setting).ToArray();
         if (runs.Length == 0)
@@ -27,7 +30,8 @@ internal static class LongBandParts
         var parts = new List<BodyPart>();
         foreach (var (from, to, anchor) in runs)
             parts.AddRange(Along(f, from, to, anchor is { } at ? posts.MinBy(post => Math.Round((post - at).Length, 9)) : null));
-        return [.. parts, .. posts.Select(Post)];
+        var body = f.At(SegmentKind.Torso, null, 0, 0, 0);
+        return [.. parts, .. posts.SelectMany(at => f.Orientation == Orientation.Upright && at.Y > DoorFrom ? DoorParts.Of(at, body, toward) : [Post(at)])];
     }
 
     /// <summary>Where posts stand: bands to points near each other share one, as they would at a door.</summary>
@@ -108,6 +112,15 @@ internal static class LongBandParts
                 new BodyPart((side == Side.Right ? "right" : "left") + "Cuff", new Layer(Tone.Band, [Instep(f, side)])) { Role = ShapeRole.Held },
             _ => null,
         };
+    }
+
+    /// <summary>A loop round the middles of both feet: over the laces, under the soles, and two strands between.</summary>
+    internal static IEnumerable<BodyPart> RoundBothFeet(PlacedFigure f, string name)
+    {
+        var (own, other) = (Instep(f, f.Working), Instep(f, f.Working.Other()));
+        yield return new BodyPart("rightCuff", new Layer(Tone.Band, [Instep(f, Side.Right)])) { Role = ShapeRole.Held };
+        yield return new BodyPart("leftCuff", new Layer(Tone.Band, [Instep(f, Side.Left)])) { Role = ShapeRole.Held };
+        yield return new BodyPart(name, new Layer(Tone.Band, [[own[0], other[0]], [own[1], other[1]]])) { Role = ShapeRole.Held };
     }
 
     // Round the middle of the foot, over the laces and under the sole.

@@ -7,8 +7,14 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
 {
     private const double Margin = 6;
 
-    /// <summary>Room round a close-up, picture units (centimeters of the body).</summary>
-    private const double CloseRoom = 27;
+    /// <summary>Room round a close-up of a hand, picture units (centimeters of the body).</summary>
+    internal const double HandRoom = 27;
+
+    /// <summary>The same round a foot.</summary>
+    internal const double FootRoom = 19;
+
+    /// <summary>The same round head and shoulders.</summary>
+    internal const double HeadRoom = 44;
 
     /// <summary>A frame that holds the shapes, with margin, widened or heightened to the aspect asked for.</summary>
     internal static Frame Round(IEnumerable<SceneShape> shapes, double? aspect)
@@ -23,11 +29,11 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
         return new Frame(x - width / 2, y - height / 2, width, height);
     }
 
-    /// <summary>A frame close round two places, with room for a forearm or a foot; what lies outside is cut off.</summary>
-    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect)
+    /// <summary>A frame close round two places, with room round them; what lies outside is cut off.</summary>
+    internal static Frame Close(PicturePoint a, PicturePoint b, double? aspect, double room)
     {
-        var height = 2 * CloseRoom + Math.Abs(a.Y - b.Y);
-        var width = Math.Max(2 * CloseRoom + Math.Abs(a.X - b.X), height * (aspect ?? 1));
+        var height = 2 * room + Math.Abs(a.Y - b.Y);
+        var width = Math.Max(2 * room + Math.Abs(a.X - b.X), height * (aspect ?? 1));
         height = Math.Max(height, width / (aspect ?? width / height));
         return new Frame((a.X + b.X - width) / 2, (a.Y + b.Y - height) / 2, Math.Ceiling(width), Math.Ceiling(height));
     }
@@ -51,11 +57,19 @@ internal readonly record struct Frame(double Left, double Top, double Width, dou
         return new Frame(x0, y0, x1 - x0, y1 - y0);
     }
 
-    /// <summary>Shapes in this frame, flipped when the camera says so.</summary>
+    /// <summary>Shapes in this frame, flipped when the camera says so; what lies wholly outside is left out.</summary>
     internal ImmutableArray<SceneShape> Place(IEnumerable<SceneShape> shapes, bool flip)
     {
         var (dx, dy, width) = (-Left, -Top, Width);
-        return [.. shapes.Select(shape => shape.Moved(dx, dy)).Select(shape => flip ? shape.Flipped(width) : shape)];
+        return [.. shapes.Where(Shows).Select(shape => shape.Moved(dx, dy)).Select(shape => flip ? shape.Flipped(width) : shape)];
+    }
+
+    private bool Shows(SceneShape shape)
+    {
+        const double gap = 1;
+        var bounds = Bounds([shape]);
+        return bounds.Left < Left + Width + gap && bounds.Left + bounds.Width > Left - gap
+            && bounds.Top < Top + Height + gap && bounds.Top + bounds.Height > Top - gap;
     }
 
     /// <summary>The outermost points of a shape's arcs and line.</summary>

@@ -1,3 +1,6 @@
+using System.Text.Json;
+using MomentArm.Exam;
+
 namespace MomentArm.Records;
 
 /// <summary>What the clinician made of one finding in one visit.</summary>
@@ -27,4 +30,16 @@ public sealed class FindingDecision : IVisitRow, IVersionedRow
     public string? Impairment { get; set; }
 
     public Guid RowVersion { get; set; }
+
+    /// <summary>The judgment as the exam room knows it.</summary>
+    public FindingJudgment ToJudgment() => new(FindingId, Accepted)
+    {
+        Reason = Reason,
+        Headline = Headline,
+        Rank = Rank,
+        Impairment = Impairment is null ? null : JsonSerializer.Deserialize<Impairment>(Impairment, RecordsJson.Options),
+    };
+
+    internal static string? TextOf(Impairment? impairment) =>
+        impairment is null ? null : JsonSerializer.Serialize(impairment, RecordsJson.Options);
 }

@@ -9,29 +9,6 @@ namespace MomentArm.Records;
 /// <param name="ExpectedVersion">Row version of the answer that was read; null when there was none.</param>
 public sealed record DangerAnswerInput(string SignId, DangerAnswer Answer, Guid? ExpectedVersion = null);
 
-/// <summary>What the clinician makes of a finding.</summary>
-/// <param name="FindingId">Id of a computed finding, or one that starts with <see cref="OwnStart"/>.</param>
-/// <param name="Accepted">True when agreed with, false when dismissed.</param>
-public sealed record FindingInput(string FindingId, bool Accepted)
-{
-    /// <summary>How the ids of findings written by a clinician start.</summary>
-    public const string OwnStart = "own/";
-
-    /// <summary>Why.</summary>
-    public string? Reason { get; init; }
-
-    /// <summary>The finding in the clinician's words; null as computed.</summary>
-    public string? Headline { get; init; }
-
-    /// <summary>Place in the clinician's own order, 1 first; null as computed.</summary>
-    public int? Rank { get; init; }
-
-    /// <summary>What an own finding acts on, as JSON; null for computed ones or none.</summary>
-    public string? Impairment { get; init; }
-
-    internal bool IsOwn => FindingId.StartsWith(OwnStart, StringComparison.Ordinal);
-}
-
 public sealed partial class VisitStore
 {
     /// <summary>
@@ -182,7 +159,7 @@ public sealed partial class VisitStore
     /// <summary>Records that a finding is agreed with or dismissed.</summary>
     public Task<SaveOutcome<FindingDecision>> DecideFindingAsync(
         Acting who, Guid visitId, string findingId, bool accepted, string? reason = null, CancellationToken cancellationToken = default) =>
-        SaveFindingAsync(who, visitId, new FindingInput(findingId, accepted) { Reason = reason }, cancellationToken);
+        SaveFindingAsync(who, visitId, new FindingJudgment(findingId, accepted) { Reason = reason }, cancellationToken);
 
     /// <summary>
     /// Records what the clinician made of a finding: agreed, dismissed, put in other words or at another place, or one of
@@ -193,7 +170,7 @@ public sealed partial class VisitStore
     /// <param name="input">What is recorded.</param>
     /// <param name="cancellationToken">Cancels before the commit.</param>
     public Task<SaveOutcome<FindingDecision>> SaveFindingAsync(
-        Acting who, Guid visitId, FindingInput input, CancellationToken cancellationToken = default) =>
+        Acting who, Guid visitId, FindingJudgment input, CancellationToken cancellationToken = default) =>
         work.WriteAsync(
             who,
             async db =>
@@ -210,7 +187,7 @@ public sealed partial class VisitStore
                     db.FindingDecisions.Add(row);
                 }
                 (row.Accepted, row.Reason) = (input.Accepted, input.Reason);
-                (row.Headline, row.Rank, row.Impairment) = (input.Headline?.Trim(), input.Rank, input.Impairment);
+                (row.Headline, row.Rank, row.Impairment) = (input.Headline?.Trim(), input.Rank, FindingDecision.TextOf(input.Impairment));
                 return Outcome.Saved(row);
             },
             cancellationToken,

@@ -45,9 +45,12 @@ public sealed record PatientCase
     /// <summary>What the clinic can prescribe.</summary>
     public required ClinicLibrary Library { get; init; }
 
-    /// <summary>Findings not dismissed, heaviest first.</summary>
-    public ImmutableArray<Finding> Accepted =>
-        [.. Reading.Findings.Where(f => Shown?.FindingDecisions.FirstOrDefault(d => d.FindingId == f.Id) is not { Accepted: false })];
+    /// <summary>The findings as the clinician left them, dismissed ones included.</summary>
+    public ImmutableArray<ReviewedFinding> Reviewed =>
+        FindingReview.Apply(Reading.Findings, [.. (Shown?.FindingDecisions ?? []).Select(d => d.ToJudgment())]);
+
+    /// <summary>Findings not dismissed, in the clinician's order, else heaviest first.</summary>
+    public ImmutableArray<Finding> Accepted => [.. Reviewed.Where(r => r.Counts).Select(r => r.Finding)];
 
     /// <summary>The side that works when nothing else names one.</summary>
     public Side WorkingSide => Episode.AffectedSide ?? Side.Right;

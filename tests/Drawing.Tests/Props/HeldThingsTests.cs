@@ -13,7 +13,7 @@ public sealed class HeldThingsTests
             Ties = [.. tied.Select(hand => new Tie(TieKind.Strap, "palm", hand, "forefootSole", Limb.Working))],
         };
         var figure = new PlacedFigure(TestBody.Model, TestBody.Points, frame, Side.Right);
-        return HeldThings.GrippingHands(figure, new HeldSetting([StrapOnWorking], [], figure, figure));
+        return HeldThings.GrippingHands(figure, new HeldSetting([StrapOnWorking], [], [], figure, figure));
     }
 
     [Fact]

@@ -118,7 +118,7 @@ public sealed class PropPlacesTests
     }
 
     [Fact]
-    public void A_band_runs_from_the_grip_to_its_post_which_stays()
+    public void A_band_runs_from_the_grip_to_its_door_which_stays()
     {
         var (start, end, movement) = Of("arm turns in against a band");
         var tied = PullSetting.From(TestBody.Points, movement, Side.Right, start.State, 0).Starts[0].Fixed!.Value;
@@ -127,19 +127,81 @@ public sealed class PropPlacesTests
             var band = Held("arm turns in against a band", "longBand", fraction).Layers[0].Hulls[0];
             Assert.Equal(0, (band[0].Center - HeldThings.Grip(figure, Side.Right)).Length, 6);
             Assert.Equal(0, (band[1].Center - tied).Length, 6);
-            var post = Middle(Held("arm turns in against a band", "post", fraction));
-            Assert.Equal((tied.X, tied.Z), (post.X, post.Z));
+            var mark = Held("arm turns in against a band", "door", fraction).Layers[^1].Hulls[0];
+            Assert.Equal(0, (mark[0].Center.Toward(mark[1].Center, 0.5) - tied).Length, 6);
         }
     }
 
     [Fact]
-    public void Bands_of_both_hands_to_points_near_each_other_share_a_post()
+    public void Bands_of_both_hands_to_points_near_each_other_share_a_door()
     {
         AnchorPull Row(Limb limb) => new(new BodyPlace("palm", limb), new RoomAnchor(BodyDirection.Forward, 1.2, 1.1), new BandDose { F100N = 25, PreStretch = 0.2 });
         var movement = SampleMovements.All["band pulled apart"] with { Pulls = [Row(Limb.Working), Row(Limb.Other)] };
         var names = Pictures.Combined(TestBody.Model, TestBody.Points, movement, Side.Left, PictureOptions.Usual).Scene.Shapes.Select(s => s.Name).ToArray();
         Assert.Equal(2, names.Count(n => n == "longBand"));
-        Assert.Equal(3, names.Count(n => n == "post"));
+        Assert.Single(Runs(names, "door"));
+    }
+
+    [Fact]
+    public void A_band_made_fast_low_has_a_post_instead_of_a_door()
+    {
+        var low = new AnchorPull(new BodyPlace("ankleOuter", Limb.Working), new RoomAnchor(BodyDirection.TowardOther, 0.9, 0.2), new BandDose { F100N = 25, PreStretch = 0.2 });
+        var movement = SampleMovements.All["band from ankle to ankle"] with { Pulls = [low] };
+        var names = Pictures.Combined(TestBody.Model, TestBody.Points, movement, Side.Right, PictureOptions.Usual).Scene.Shapes.Select(s => s.Name).ToArray();
+        Assert.Contains("post", names);
+        Assert.DoesNotContain("door", names);
+    }
+
+    [Fact]
+    public void A_step_under_the_forefoot_leaves_the_heel_free()
+    {
+        foreach (var side in (Side[])[Side.Right, Side.Left])
+        {
+            var movement = SampleMovements.All["heel raise on a step"];
+            var studio = StudioOf(movement, side);
+            var (start, end) = (studio.Figure(0), studio.Figure(1));
+            var step = Backdrop.StepTop([start, end], movement.Props[0]);
+            Assert.True(start.Surface("heel", Limb.Working).X < step.Least.X - 0.03, "the heel hangs free");
+            Assert.InRange(start.Surface("forefootSole", Limb.Working).X, step.Least.X, step.Most.X);
+            Assert.InRange(start.At(SegmentKind.Toes, side, 0.05, 0, 0).X, step.Least.X, step.Most.X);
+        }
+    }
+
+    [Fact]
+    public void A_step_under_the_whole_foot_is_under_its_heel()
+    {
+        var (start, end, movement) = Of("step-down to the side");
+        var step = Backdrop.StepTop([start, end], movement.Props.First(p => p.Kind == PropKind.Step));
+        Assert.InRange(start.Surface("heel", Limb.Working).X, step.Least.X, step.Most.X);
+    }
+
+    [Fact]
+    public void A_loop_lies_where_its_pull_says()
+    {
+        var (_, end, movement) = Of("loop round the feet");
+        Assert.Equal("ankleOuter", movement.Props[0].At);
+        var band = Held("loop round the feet", "band", 1).Layers[0].Hulls;
+        var instep = end.Surface("instep", Limb.Working);
+        Assert.InRange(band.SelectMany(h => h).Min(b => (b.Center - instep).Length), 0, 0.06);
+    }
+
+    [Fact]
+    public void Ankles_that_are_held_down_have_a_strap_to_the_ground()
+    {
+        var strap = Held("ankles held down", "rightCuff", 1).Layers[0].Hulls.SelectMany(h => h).ToArray();
+        Assert.InRange(strap.Min(b => b.Center.Y - b.Radius), -0.001, 0.001);
+        Assert.True(strap.Max(b => b.Center.Y) > 0.05, "over the ankle");
+    }
+
+    private static IEnumerable<string> Runs(IEnumerable<string> names, string name)
+    {
+        var before = "";
+        foreach (var now in names)
+        {
+            if (now == name && before != name)
+                yield return now;
+            before = now;
+        }
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using MomentArm.Body;
+using MomentArm.Exam;
 
 namespace MomentArm.Records.Tests;
 
@@ -59,7 +60,7 @@ public sealed class VisitStoreAnswerTests
         (await visits.SaveAnswersAsync(records.Ana, visit.Id, [new("test", "a", null, "positive")])).Require();
         (await visits.SignAsync(records.Ana, visit.Id, visit.RowVersion)).Require();
         Samples.Refused(await visits.SaveAnswersAsync(records.Ana, visit.Id, [new("test", "b", null, "positive")]));
-        Samples.Refused(await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingInput("own/1", true) { Headline = "late" }));
+        Samples.Refused(await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingJudgment("own/1", true) { Headline = "late" }));
         Assert.Throws<Microsoft.Data.Sqlite.SqliteException>(() => records.RawValue("UPDATE VisitAnswers SET Value = 'x' RETURNING 1"));
         Samples.Refused(await visits.AmendNoteAsync(records.Ana, visit.Id, " "));
         (await visits.AmendNoteAsync(records.Ben, visit.Id, "Seen again by phone, invented.")).Require();
@@ -74,9 +75,17 @@ public sealed class VisitStoreAnswerTests
         await using var records = await TestRecords.CreateAsync();
         var (_, _, visit) = await records.AddVisitAsync(records.Ana);
         var visits = records.Stores.Visits;
-        Samples.Refused(await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingInput("own/1", true)));
-        (await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingInput("own/1", true) { Headline = "Fears stairs", Rank = 1 })).Require();
-        (await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingInput("own/1", false) { Headline = "Fears stairs", Reason = "gone" })).Require();
+        Samples.Refused(await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingJudgment("own/1", true)));
+        (await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingJudgment("own/1", true) 
+        {
+            Headline = "Fears stairs",
+            Rank = 1,
+            Impairment = new Impairment(ImpairmentKind.PoorControl, Side.Left, JointAction.HipAbduction, null, 0.25),
+        })).Require();
+        Assert.Equal(
+            new Impairment(ImpairmentKind.PoorControl, Side.Left, JointAction.HipAbduction, null, 0.25),
+            Assert.Single((await visits.GetAsync(records.Ana, visit.Id))!.FindingDecisions).ToJudgment().Impairment);
+        (await visits.SaveFindingAsync(records.Ana, visit.Id, new FindingJudgment("own/1", false) { Headline = "Fears stairs", Reason = "gone" })).Require();
         var row = Assert.Single((await visits.GetAsync(records.Ana, visit.Id))!.FindingDecisions);
         Assert.Equal((false, "Fears stairs", null, "gone"), (row.Accepted, row.Headline, row.Rank, row.Reason));
     }

@@ -23,21 +23,34 @@ public static class FindingWords
     {
         ArgumentNullException.ThrowIfNull(finding);
         if (finding.Impairment is not { } lack)
-            return "Feeds nothing: a difference within error is not acted on.";
+            return finding.BeyondError == false ? "Feeds nothing: a difference within error is not acted on." : "Feeds nothing: for the record.";
         var side = lack.Side is { } one ? $" on the {Say.Side(one)}" : "";
         var what = lack.Kind switch
         {
-            ImpairmentKind.Weak => $"strength of {Words(lack.Action?.ToString())}{side}",
-            ImpairmentKind.Short => $"length of {Words(lack.Group?.ToString())}{side}",
-            ImpairmentKind.Stiff => $"range of {Words(lack.Action?.ToString())}{side}",
-            ImpairmentKind.Tires => $"endurance of {Words(lack.Action?.ToString())}{side}",
-            ImpairmentKind.PoorControl => $"control of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.Weak => $"strength of {Spaced(lack.Action?.ToString() ?? "the tested muscles")}{side}",
+            ImpairmentKind.Short => $"length of {Spaced(lack.Group?.ToString() ?? "the tested muscles")}{side}",
+            ImpairmentKind.Stiff => $"range of {Spaced(lack.Action?.ToString() ?? "the tested muscles")}{side}",
+            ImpairmentKind.Tires => $"endurance of {Spaced(lack.Action?.ToString() ?? "the tested muscles")}{side}",
+            ImpairmentKind.PoorControl => $"control of {Spaced(lack.Action?.ToString() ?? "the tested muscles")}{side}",
             ImpairmentKind.LowLoadTolerance => "how much load the days hold",
-            ImpairmentKind.PainUnderLoad => $"the load ceiling of {Words(lack.Action?.ToString())}{side}",
+            ImpairmentKind.PainUnderLoad => $"the load ceiling of {Spaced(lack.Action?.ToString() ?? "the tested muscles")}{side}",
             ImpairmentKind.Activity => "the choice of functional exercises and the goal",
         };
         return $"Feeds {what}; size of the lack {Say.Percent(lack.Deficit)}.";
     }
+
+    /// <summary>A kind of lack, for a list.</summary>
+    public static string Kind(ImpairmentKind kind) => kind switch
+    {
+        ImpairmentKind.Weak => "Strength",
+        ImpairmentKind.Short => "Muscle length",
+        ImpairmentKind.Stiff => "Joint range",
+        ImpairmentKind.Tires => "Endurance",
+        ImpairmentKind.PoorControl => "Control",
+        ImpairmentKind.LowLoadTolerance => "Load of the day",
+        ImpairmentKind.PainUnderLoad => "Pain under load",
+        ImpairmentKind.Activity => "An activity",
+    };
 
     /// <summary>Id of a finding's fields on the page.</summary>
     public static string ElementId(Finding finding)
@@ -55,10 +68,10 @@ public static class FindingWords
     };
 
     /// <summary>"HipAbduction" as "hip abduction".</summary>
-    private static string Words(string? name)
+    public static string Spaced(string name)
     {
         var words = new StringBuilder();
-        foreach (var letter in name ?? "the tested muscles")
+        foreach (var letter in name)
         {
             if (char.IsUpper(letter) && words.Length > 0)
                 words.Append(' ');

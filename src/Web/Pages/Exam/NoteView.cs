@@ -7,7 +7,12 @@ namespace MomentArm.Web.Pages.Exam;
 public static class NoteView
 {
     /// <summary>What the patient said in numbers: pain and named activities.</summary>
-    public static IReadOnlyList<string> Said(PatientCase patientCase) => Lines(patientCase, m => m.Position == ExamPosition.Interview);
+    public static IReadOnlyList<string> Said(PatientCase patientCase) => [.. Lines(patientCase, m => m.Position == ExamPosition.Interview), .. Marked(patientCase)];
+
+    private static IEnumerable<string> Marked(PatientCase patientCase) =>
+        patientCase.Shown is { } visit && BodyChart.ChartMark.Of(visit) is { Count: > 0 } marks
+            ? [$"Body chart: {string.Join("; ", marks.Select(m => m.Words))}."]
+            : [];
 
     /// <summary>What was measured and seen.</summary>
     public static IReadOnlyList<string> Measured(PatientCase patientCase)

@@ -1,3 +1,6 @@
+using MomentArm.Body;
+using MomentArm.Exam;
+
 namespace MomentArm.Web.Pages.Exam;
 
 /// <summary>What the clinician makes of one finding.</summary>
@@ -8,6 +11,46 @@ public sealed class FindingForm
     public bool Accepted { get; set; }
 
     public string? Reason { get; set; }
+
+    public string? Headline { get; set; }
+
+    public int? Rank { get; set; }
+}
+
+/// <summary>A finding that the clinician writes.</summary>
+public sealed class OwnFinding
+{
+    public Guid Id { get; set; }
+
+    public string? Headline { get; set; }
+
+    public string? Kind { get; set; }
+
+    public string? Action { get; set; }
+
+    public string? Group { get; set; }
+
+    public string? Side { get; set; }
+
+    /// <summary>Size of the lack, 1 to 100.</summary>
+    public int? Percent { get; set; }
+
+    /// <summary>What the fields say; null without a sentence. What a kind does not use is left out.</summary>
+    public FindingJudgment? ToJudgment() => string.IsNullOrWhiteSpace(Headline) || Id == Guid.Empty
+        ? null
+        : new FindingJudgment($"{FindingJudgment.OwnStart}{Id:N}", true) { Headline = Headline.Trim(), Impairment = Lack() };
+
+    private Impairment? Lack()
+    {
+        if (One<ImpairmentKind>(Kind) is not { } kind)
+            return null;
+        var group = kind == ImpairmentKind.Short ? One<MuscleGroup>(Group) : null;
+        var action = kind is ImpairmentKind.Short or ImpairmentKind.Activity or ImpairmentKind.LowLoadTolerance ? null : One<JointAction>(Action);
+        return new Impairment(kind, One<Side>(Side), action, group, Math.Clamp(Percent ?? 20, 1, 100) / 100.0);
+    }
+
+    private static T? One<T>(string? name)
+        where T : struct, Enum => Enum.TryParse<T>(name, out var value) && Enum.IsDefined(value) ? value : null;
 }
 
 /// <summary>The clinician's own grade of irritability.</summary>

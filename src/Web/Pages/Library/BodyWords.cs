@@ -32,6 +32,8 @@ public static partial class BodyWords
         ["thighOuterUpper"] = "outer thigh, upper part",
         ["thighOuter"] = "outer thigh",
         ["thighOuterLower"] = "outer thigh, lower part",
+        ["thighInner"] = "inner thigh",
+        ["thighInnerLower"] = "inner thigh, lower part",
         ["trochanter"] = "side of the hip",
         ["pelvisBack"] = "back of the pelvis",
         ["sitBone"] = "sit bone",

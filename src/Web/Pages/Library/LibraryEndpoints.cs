@@ -16,6 +16,7 @@ public static class LibraryEndpoints
         services.AddSingleton<ReferenceLoads>();
         services.AddSingleton<LibraryNumbers>();
         services.AddSingleton<Education.CardPictures>();
+        services.AddSingleton<BodyChart.ChartFigures>();
         return services;
     }
 
