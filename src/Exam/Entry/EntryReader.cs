@@ -59,7 +59,7 @@ internal sealed partial class EntryReader
     {
         var (from, before) = (next, draft);
         Take(cellSide);
-        if (tokens[from].Kind == TokenKind.Separator || (draft != before && draft.IsEmpty && !draft.Both && draft.Side is null))
+        if (tokens[from].Kind == TokenKind.Separator || (IsProse && EntryWords.IsProse(tokens[from])) || (draft != before && draft.IsEmpty && !draft.Both && draft.Side is null))
             return;
         var (start, end) = (tokens[from].At, tokens[Math.Max(next - 1, from)].End);
         draft.Span = draft.Span is { } span ? (span.From, end) : (start, end);

@@ -38,6 +38,18 @@ public static class TypedEntry
         return reader.Result();
     }
 
+    /// <summary>The measures that a typed name may mean: one for a whole name or alias, else all whose name words begin so.</summary>
+    /// <param name="text">The name alone, such as "knee flex".</param>
+    /// <param name="measures">The measures.</param>
+    /// <returns>The measures; empty when nothing fits or when more than a name was typed.</returns>
+    public static ImmutableArray<Measure> Find(string text, IReadOnlyList<Measure> measures)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(measures);
+        var tokens = EntryScanner.Scan(text.Trim());
+        return tokens.Count > 0 && new MeasureMatcher(measures).Find(tokens, 0) is { } match && match.Tokens == tokens.Count ? match.Measures : [];
+    }
+
     /// <summary>The order in which an exam is typed: by position of the patient, then by order inside it, then by id.</summary>
     /// <param name="measures">The measures.</param>
     /// <returns>The measures in working order.</returns>
