@@ -1,25 +1,34 @@
+using System.Globalization;
 using MomentArm.Body;
 
 namespace MomentArm.Exam;
 
 /// <summary>Walks over the tokens of an entry, cuts it into readings and hands each to <see cref="ReadingMaker"/>.</summary>
-internal sealed class EntryReader
+internal sealed partial class EntryReader
 {
     private readonly string text;
     private readonly List<Token> tokens;
     private readonly MeasureMatcher matcher;
     private readonly ReadingMaker maker;
+    private readonly EntryContext context;
     private int next;
     private Measure? measure;
     private ReadingDraft draft = new();
 
-    public EntryReader(string text, MeasureMatcher matcher)
+    public EntryReader(string text, MeasureMatcher matcher, EntryContext context)
+        : this(text, NumberWords.Fold(EntryScanner.Scan(text), matcher), matcher, context, text)
     {
-        this.text = text;
-        this.matcher = matcher;
-        tokens = EntryScanner.Scan(text);
-        maker = new ReadingMaker(text);
     }
+
+    /// <summary>Reads some tokens of a longer text.</summary>
+    public EntryReader(string text, List<Token> tokens, MeasureMatcher matcher, EntryContext context, string asTyped)
+    {
+        (this.text, this.tokens, this.matcher, this.context) = (text, tokens, matcher, context);
+        maker = new ReadingMaker(asTyped, context);
+    }
+
+    /// <summary>Whether words that only hold a sentence together are left out.</summary>
+    public bool IsProse { get; init; }
 
     public EntryResult Result() => maker.Result();
 
@@ -30,7 +39,7 @@ internal sealed class EntryReader
         var mayNameMeasure = cell is null;
         while (next < tokens.Count)
         {
-            if (mayNameMeasure && tokens[next].Kind == TokenKind.Word && TakeMeasure())
+            if (mayNameMeasure && tokens[next].Kind is TokenKind.Word or TokenKind.Number && TakeMeasure())
             {
                 mayNameMeasure = false;
                 continue;
@@ -40,16 +49,28 @@ internal sealed class EntryReader
             if (measure is null && tokens[next].Kind != TokenKind.Separator)
                 SkipUnnamed();
             else
-                Take(side);
+                TakeNext(side);
         }
 
         Flush();
     }
 
+    private void TakeNext(Side? cellSide)
+    {
+        var (from, before) = (next, draft);
+        Take(cellSide);
+        if (tokens[from].Kind == TokenKind.Separator || (IsProse && EntryWords.IsProse(tokens[from])) || (draft != before && draft.IsEmpty && !draft.Both && draft.Side is null))
+            return;
+        var (start, end) = (tokens[from].At, tokens[Math.Max(next - 1, from)].End);
+        draft.Span = draft.Span is { } span ? (span.From, end) : (start, end);
+    }
+
     private bool TakeMeasure()
     {
-        var match = matcher.Find(tokens, next);
-        if (match is null)
+        // Inside a list of activities a plain word is one more activity, not a measure that happens to hold it.
+        var inActivities = measure is { Kind: MeasureKind.PatientSpecific } or { Kind: MeasureKind.PainRating };
+        var match = matcher.Find(tokens, next, exactOnly: inActivities || tokens[next].Kind == TokenKind.Number);
+        if (match is null || (inActivities && !IsSurelyName(match)))
             return false;
         Flush();
         if (match.Measures.Length > 1)
@@ -71,11 +92,26 @@ internal sealed class EntryReader
         return true;
     }
 
+    /// <summary>Two words of a name and no number at its end, a word that is not plain speech, or a name with a side behind it.</summary>
+    private bool IsSurelyName(MeasureMatcher.Match match)
+    {
+        if (tokens[next + match.Tokens - 1].Kind == TokenKind.Number)
+            return false;
+        var sideFollows = next + match.Tokens < tokens.Count && EntryWords.Side(tokens[next + match.Tokens]) is not null;
+        return match.Tokens > 1 || sideFollows
+            || match.Measures.All(m => m.Id == measure!.Id || !m.Name.Contains(tokens[next].Text, StringComparison.OrdinalIgnoreCase));
+    }
+
     private void SkipUnnamed()
     {
         var from = next;
+        var grade = tokens.FindIndex(from, t => t.Kind == TokenKind.Grade);
         SkipToSeparator();
-        maker.Fault("No measure of this name is known.", Typed(from, next), "Begin with a measure, such as \"hip abd L 118\".");
+        if (grade >= from && grade < next)
+            maker.Fault(
+                "A manual grade needs the muscle it belongs to.", Typed(from, next), "Begin with the test, such as \"hip abd L 4+/5\", or keep it as note text.");
+        else
+            maker.Fault("No measure of this name is known.", Typed(from, next), "Begin with a measure, such as \"hip abd L 118\".");
     }
 
     private void SkipToSeparator()
@@ -87,38 +123,70 @@ internal sealed class EntryReader
     private void Take(Side? cellSide)
     {
         var token = tokens[next];
-        if (EntryWords.Side(token) is { } side && cellSide is null && measure is { Sided: true })
+        if (token.Kind == TokenKind.Separator)
         {
-            TakeSide(side);
-            next++;
-        }
-        else if (EntryWords.IsBoth(token) && cellSide is null && measure is { Sided: true })
-        {
-            if (draft.Side is not null)
-            {
-                Flush();
-                draft = new ReadingDraft();
-            }
-
-            draft.Both = true;
-            next++;
-        }
-        else if (token.Kind is TokenKind.Separator)
-        {
-            if (measure is { Kind: MeasureKind.PatientSpecific } && draft.Numbers.Count > 0)
+            if (draft.Numbers.Count > 0 && (measure!.Kind == MeasureKind.PatientSpecific || (measure.Kind == MeasureKind.PainRating && NumberFollows())))
                 Flush();
             next++;
         }
-        else if (EntryWords.IsAt(token) && IsNumber(next + 1))
-            TakeLever(next + 1);
-        else if (EntryWords.IsPain(token) && IsNumber(next + 1) && measure is { Kind: not MeasureKind.PainRating })
-            TakePain();
+        else if (token.Kind == TokenKind.Word && token.Text.StartsWith('('))
+            TakeAside();
+        else if (TakeSideWords(cellSide) || TakeFigures() || TakeQualifier())
+            return;
         else if (token.Kind is TokenKind.Number or TokenKind.DoubtfulNumber)
             TakeNumber();
         else if (token.Kind is TokenKind.Grade)
-            TakeGrade(token.Text);
+            TakeGrade(token);
         else
             TakeOther(token);
+    }
+
+    private bool TakeSideWords(Side? cellSide)
+    {
+        var token = tokens[next];
+        if (cellSide is not null)
+            return false;
+        if (EntryWords.Side(token) is { } side)
+        {
+            if (measure is { Sided: true })
+                TakeSide(side);
+            else if (measure is { Kind: MeasureKind.PainRating })
+                TakeSideOfPain(side);
+            else
+                return false;
+            next++;
+            return true;
+        }
+
+        if (measure is not { Sided: true })
+            return false;
+        if (EntryWords.IsBoth(token))
+        {
+            if (draft.Side is not null)
+                Renew(new ReadingDraft());
+            draft.Both = true;
+            next += token.IsWord("each") && next + 1 < tokens.Count && EntryWords.Is(tokens[next + 1], "way", "side", "leg", "arm") ? 2 : 1;
+            return true;
+        }
+
+        return TakeNamedSide(token);
+    }
+
+    /// <summary>"worst side 118", "other side 135": the side comes from the episode, and is asked for where the episode names none.</summary>
+    private bool TakeNamedSide(Token token)
+    {
+        if (EntryWords.IsAffected(token) is not { } affected || next + 1 >= tokens.Count || !tokens[next + 1].IsWord("side"))
+            return false;
+        if (context.AffectedSide is { } known)
+            TakeSide(affected ? known : known == Side.Left ? Side.Right : Side.Left);
+        else
+        {
+            maker.Fault("No affected side is named for this episode.", Typed(next, next + 2), "Write L or R before the number.");
+            draft.Broken = true;
+        }
+
+        next += 2;
+        return true;
     }
 
     /// <summary>
@@ -129,137 +197,42 @@ internal sealed class EntryReader
     {
         if (draft.Side is not null)
         {
-            Flush();
-            draft = new ReadingDraft { Side = side };
+            Renew(new ReadingDraft { Side = side });
             return;
         }
 
         draft.Side = side;
-        if (draft.Numbers.Count > 0 || draft.Grade is not null)
+        if (draft.Numbers.Count == 0 && draft.Grade is null)
+            return;
+        draft.Span = draft.Span is { } span ? (span.From, tokens[next].End) : null;
+        Flush();
+    }
+
+    private void TakeSideOfPain(Side side)
+    {
+        if (draft.Numbers.Count > 0 && NumberFollows())
             Flush();
+        draft.Words.Add(Say.Side(side));
+    }
+
+    private void Renew(ReadingDraft with)
+    {
+        Flush();
+        draft = with;
+    }
+
+    private bool NumberFollows()
+    {
+        for (var i = next + 1; i < tokens.Count && tokens[i].Kind != TokenKind.Separator; i++)
+        {
+            if (tokens[i].Kind is TokenKind.Number or TokenKind.Grade)
+                return true;
+        }
+
+        return false;
     }
 
     private bool IsNumber(int at) => at < tokens.Count && tokens[at].Kind == TokenKind.Number;
-
-    private UnitKind? UnitAt(int at) => at < tokens.Count ? EntryUnits.Find(tokens[at]) : null;
-
-    private void TakeLever(int at)
-    {
-        var unit = UnitAt(at + 1);
-        var metres = unit is { } known ? EntryUnits.Metres(known) : null;
-        var end = metres is null ? at + 1 : at + 2;
-        var value = tokens[at].Value;
-        // A bare lever arm of 3 or more can only be centimetres: no limb is 3 m long.
-        draft.LeverM = value * (metres ?? (value < 3 ? 1 : 0.01));
-        draft.LeverText = Typed(at, end);
-        if (metres is null)
-            maker.Note($"Lever arm \"{draft.LeverText}\" read as {Say.Centimetres(draft.LeverM.Value)}.");
-        next = end;
-    }
-
-    private void TakePain()
-    {
-        var from = next;
-        var value = tokens[next + 1].Value;
-        next += 2;
-        if (next + 1 < tokens.Count && tokens[next].Kind == TokenKind.Slash && IsNumber(next + 1) && tokens[next + 1].Value == 10)
-            next += 2;
-        draft.Pain = (value, Typed(from, next));
-    }
-
-    private void TakeNumber()
-    {
-        var token = tokens[next];
-        if (token.Kind == TokenKind.DoubtfulNumber)
-        {
-            maker.Question(
-                token.Text,
-                $"\"{token.Text}\" was read as two trials. For one number with decimals use a point: {token.Text.Replace(',', '.')}.");
-            foreach (var part in token.Text.Split(','))
-                draft.Numbers.Add((double.Parse(part, System.Globalization.CultureInfo.InvariantCulture), null, part));
-            next++;
-            return;
-        }
-
-        var unit = UnitAt(next + 1);
-        if (unit is null && GluedWord())
-        {
-            maker.Fault(
-                "This unit is not known.", Typed(next, next + 2),
-                "Leave a blank between number and words, or type N, kgf, lb, Nm or degrees.");
-            draft.Broken = true;
-            next += 2;
-            return;
-        }
-
-        var isLength = unit is { } length && EntryUnits.Metres(length) is not null;
-        if (isLength && measure is { Kind: MeasureKind.Strength } && draft.Numbers.Count > 0)
-        {
-            TakeLever(next);
-            return;
-        }
-
-        var slash = next + 1 < tokens.Count && tokens[next + 1].Kind == TokenKind.Slash;
-        if (slash && IsNumber(next + 2) && TakeScore(token.Value, tokens[next + 2].Value))
-            return;
-        var end = unit is null ? next + 1 : next + 2;
-        draft.Numbers.Add((token.Value, unit, Typed(next, end)));
-        next = end;
-    }
-
-    /// <summary>Whether letters that mean nothing stand right behind the number, as in "1e9" or "118x".</summary>
-    private bool GluedWord()
-    {
-        if (next + 1 >= tokens.Count || tokens[next + 1].Kind != TokenKind.Word || !char.IsLetter(tokens[next + 1].Text[0]))
-            return false;
-        var word = tokens[next + 1];
-        return word.At == tokens[next].At + tokens[next].Text.Length
-            && EntryWords.Side(word) is null && !EntryWords.IsAt(word) && !EntryWords.IsPain(word);
-    }
-
-    /// <summary>"4/5" on a strength test and "7/10" on a scale are scores; anything else with a slash is a pair of trials.</summary>
-    private bool TakeScore(double score, double outOf)
-    {
-        var moreFollow = next + 3 < tokens.Count && tokens[next + 3].Kind == TokenKind.Slash;
-        if (moreFollow || measure is null)
-            return false;
-        if (measure.Kind == MeasureKind.Strength && outOf == 5 && score is >= 0 and <= 5)
-        {
-            TakeGrade(Say.Number(score));
-            return true;
-        }
-
-        if (measure.Unit != MeasureUnit.Points)
-            return false;
-        draft.OutOf = outOf;
-        draft.Numbers.Add((score, null, Typed(next, next + 3)));
-        next += 3;
-        return true;
-    }
-
-    private void TakeGrade(string grade)
-    {
-        draft.Grade = grade + "/5";
-        next++;
-        if (next + 1 < tokens.Count && tokens[next].Kind == TokenKind.Slash && IsNumber(next + 1))
-            next += 2;
-    }
-
-    private void TakeOther(Token token)
-    {
-        if (token.Kind == TokenKind.Slash)
-            draft.Slashes++;
-        else if (EntryWords.IsNotANumber(token))
-        {
-            draft.Broken = true;
-            maker.Fault("This is not a number that can be measured.", token.Text, "Type the reading in digits.");
-        }
-        else if (EntryWords.IsDash(token) && draft.Numbers.Count > 0 && IsNumber(next + 1))
-            draft.Dashes++;
-        else if (!EntryWords.IsFiller(token))
-            draft.Words.Add(token.Text);
-        next++;
-    }
 
     private void Flush()
     {
@@ -270,7 +243,9 @@ internal sealed class EntryReader
 
     private string Typed(int from, int to)
     {
-        var end = to < tokens.Count ? tokens[to].At : text.Length;
+        var end = to < tokens.Count ? tokens[to].At : tokens[^1].End;
         return text[tokens[from].At..Math.Max(end, tokens[from].At)].TrimEnd(' ', ',', ';', '\t', '\n');
     }
+
+    private static double Parsed(string digits) => double.Parse(digits, CultureInfo.InvariantCulture);
 }

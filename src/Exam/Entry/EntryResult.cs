@@ -16,7 +16,17 @@ public sealed record EntryFault(string What, string Where, string Mend, string? 
 /// <summary>Something typed that was taken but is unusual or can be read in two ways. Never blocks.</summary>
 /// <param name="Where">The piece of the typing it is about.</param>
 /// <param name="Sentence">The question in plain words.</param>
-public sealed record EntryQuestion(string Where, string Sentence);
+/// <param name="Suggestion">The whole entry as it may have been meant; null when there is no good guess.</param>
+public sealed record EntryQuestion(string Where, string Sentence, string? Suggestion = null);
+
+/// <summary>A piece of the typing and the cell it went to.</summary>
+/// <param name="From">Where it begins in the text.</param>
+/// <param name="Length">Its length in characters.</param>
+/// <param name="MeasureId">The measure.</param>
+/// <param name="Side">The side; null where there is none.</param>
+/// <param name="Activity">The activity; null where there is none.</param>
+/// <param name="IsWords">Whether it was kept as words and not as a number.</param>
+public sealed record EntryPiece(int From, int Length, string MeasureId, Body.Side? Side, string? Activity, bool IsWords);
 
 /// <summary>What came of one typed text. A text with a fault still gives what could be read of its other parts.</summary>
 public sealed record EntryResult
@@ -38,6 +48,9 @@ public sealed record EntryResult
 
     /// <summary>What was done with the typing and is not obvious, in plain sentences.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
+
+    /// <summary>Which piece of the typing went where.</summary>
+    public ImmutableArray<EntryPiece> Pieces { get; init; } = [];
 
     /// <summary>Whether nothing was typed.</summary>
     public bool IsEmpty => string.IsNullOrWhiteSpace(AsTyped);

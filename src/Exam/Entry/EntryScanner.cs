@@ -18,7 +18,12 @@ internal enum TokenKind
 }
 
 /// <summary>One piece of a typed entry.</summary>
-internal readonly record struct Token(TokenKind Kind, string Text, double Value, int At)
+/// <param name="Kind">What it is.</param>
+/// <param name="Text">As typed, or the digits for a number that was said in words.</param>
+/// <param name="Value">The number; 0 for others.</param>
+/// <param name="At">Where it begins in the text.</param>
+/// <param name="End">Where it ends, not included.</param>
+internal readonly record struct Token(TokenKind Kind, string Text, double Value, int At, int End)
 {
     public bool IsWord(string word) => Kind == TokenKind.Word && Text.Equals(word, StringComparison.OrdinalIgnoreCase);
 }
@@ -40,9 +45,9 @@ internal static class EntryScanner
             else if (StartsNumber(text, i))
                 i = Number(text, i, tokens);
             else if (text[i] is '/' or '|')
-                tokens.Add(new Token(TokenKind.Slash, "/", 0, i++));
+                tokens.Add(new Token(TokenKind.Slash, "/", 0, i, ++i));
             else if (text[i] is ',' or ';' or '\n')
-                tokens.Add(new Token(TokenKind.Separator, ",", 0, i++));
+                tokens.Add(new Token(TokenKind.Separator, ",", 0, i, ++i));
             else
                 i = Word(text, i, tokens);
         }
@@ -74,8 +79,15 @@ internal static class EntryScanner
         var run = text[start..i];
         if (i < text.Length && (text[i] == '+' || IsMinus(text[i])) && !IsDigit(text, i + 1) && run.Length == 1)
         {
-            tokens.Add(new Token(TokenKind.Grade, run + (text[i] == '+' ? '+' : '-'), run[0] - '0', start));
+            tokens.Add(new Token(TokenKind.Grade, run + (text[i] == '+' ? '+' : '-'), run[0] - '0', start, i + 1));
             return i + 1;
+        }
+
+        // "1RM", "10RM": how often a load can be lifted is a word, not a reading.
+        if (i + 2 <= text.Length && text.AsSpan(i, 2).Equals("RM", StringComparison.OrdinalIgnoreCase) && (i + 2 == text.Length || !char.IsLetter(text[i + 2])))
+        {
+            tokens.Add(new Token(TokenKind.Word, text[start..(i + 2)], 0, start, i + 2));
+            return i + 2;
         }
 
         AddRun(run, start, tokens);
@@ -89,13 +101,17 @@ internal static class EntryScanner
         if (commas > 1 || (commas == 1 && points > 0))
         {
             foreach (var part in run.Split(','))
+            {
                 AddNumber(part, start, tokens);
+                start += part.Length + 1;
+            }
+
             return;
         }
 
         var comma = run.IndexOf(',', StringComparison.Ordinal);
         if (comma > 0 && run.Length - comma - 1 == 3 && run.TrimStart('+', '-')[0] != '0')
-            tokens.Add(new Token(TokenKind.DoubtfulNumber, run, 0, start));
+            tokens.Add(new Token(TokenKind.DoubtfulNumber, run, 0, start, start + run.Length));
         else
             AddNumber(run.Replace(',', '.'), start, tokens);
     }
@@ -106,7 +122,7 @@ internal static class EntryScanner
         var kind = double.TryParse(plain, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
             ? TokenKind.Number
             : TokenKind.Word;
-        tokens.Add(new Token(kind, run, value, start));
+        tokens.Add(new Token(kind, run, value, start, start + run.Length));
     }
 
     private static int Word(string text, int start, List<Token> tokens)
@@ -118,7 +134,7 @@ internal static class EntryScanner
             i++;
         if (i == start)
             i++;
-        tokens.Add(new Token(TokenKind.Word, text[start..i], 0, start));
+        tokens.Add(new Token(TokenKind.Word, text[start..i], 0, start, i));
         return i;
     }
 

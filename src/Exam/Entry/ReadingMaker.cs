@@ -1,16 +1,16 @@
-using System.Collections.Immutable;
 using MomentArm.Body;
 
 namespace MomentArm.Exam;
 
 /// <summary>Turns one read draft into a measurement or an observation, and checks it against what can be true.</summary>
-internal sealed class ReadingMaker(string asTyped)
+internal sealed class ReadingMaker(string asTyped, EntryContext context)
 {
     private readonly List<Measurement> measurements = [];
     private readonly List<Observation> observations = [];
     private readonly List<EntryFault> faults = [];
     private readonly List<EntryQuestion> questions = [];
     private readonly List<string> notes = [];
+    private readonly List<EntryPiece> pieces = [];
     private int firstOfMeasure;
     private double? carriedLeverM;
     private UnitKind? carriedUnit;
@@ -23,12 +23,29 @@ internal sealed class ReadingMaker(string asTyped)
         Faults = [.. faults.Distinct()],
         Questions = [.. questions.Distinct()],
         Notes = [.. notes.Distinct()],
+        Pieces = [.. pieces],
     };
+
+    /// <summary>What is known beside the typing.</summary>
+    public EntryContext Context => context;
+
+    /// <summary>The unit that a bare number takes over from the one before it.</summary>
+    public UnitKind? CarriedUnit => carriedUnit;
 
     public void Fault(string what, string where, string mend, string? suggestion = null) =>
         faults.Add(new EntryFault(what, where, mend, suggestion));
 
-    public void Question(string where, string sentence) => questions.Add(new EntryQuestion(where, sentence));
+    public void Question(string where, string sentence, string? suggestion = null) =>
+        questions.Add(new EntryQuestion(where, sentence, suggestion));
+
+    /// <summary>The whole entry with one piece of it put otherwise; null when that piece is not in it just once.</summary>
+    public string? Replaced(string where, string with)
+    {
+        var at = asTyped.IndexOf(where, StringComparison.Ordinal);
+        return where.Length > 0 && at >= 0 && asTyped.LastIndexOf(where, StringComparison.Ordinal) == at
+            ? asTyped[..at] + with + asTyped[(at + where.Length)..]
+            : null;
+    }
 
     public void Note(string sentence) => notes.Add(sentence);
 
@@ -51,7 +68,7 @@ internal sealed class ReadingMaker(string asTyped)
 
         if (IsSharedLever(measure, draft))
             return;
-        if (measure.Sided && draft.Side is null)
+        if (measure.Sided && draft.Side is null && (draft.Numbers.Count > 0 || draft.Grade is not null || draft.Symmetry is null))
         {
             Fault(
                 "The side is missing.", asTyped.Trim(),
@@ -63,23 +80,37 @@ internal sealed class ReadingMaker(string asTyped)
             KeepGrade(measure, draft);
         if (draft.Numbers.Count == 0)
             KeepWords(measure, draft);
-        else if (Values(measure, draft) is { } trials && LeverIsPossible(measure, draft) && PainIsPossible(draft))
-            Keep(measure, draft, trials);
+        else if (new TrialMaker(this, measure, draft).Make() is { } made && LeverIsPossible(measure, draft) && PainIsPossible(draft))
+            Keep(measure, draft, made);
     }
 
     private void KeepGrade(Measure measure, ReadingDraft draft)
     {
-        observations.Add(new Observation(measure.Id, draft.Side, string.Join(' ', draft.Words.Prepend(draft.Grade!)), draft.Grade));
+        Observe(new Observation(measure.Id, draft.Side, string.Join(' ', draft.Words.Prepend(draft.Grade!)), draft.Grade), draft);
         notes.Add(
             $"{measure.Name}: {draft.Grade} is kept as a manual grade. It is not a force, so no torque or load share comes of it.");
     }
 
     private void KeepWords(Measure measure, ReadingDraft draft)
     {
-        if (draft.Words.Count > 0 && draft.Grade is null)
+        var words = string.Join(' ', draft.Words.Concat(Conditions(draft)));
+        if (draft.Symmetry is { } symmetry)
         {
-            observations.Add(new Observation(measure.Id, draft.Side, string.Join(' ', draft.Words), null));
-            notes.Add($"{measure.Name}: \"{string.Join(' ', draft.Words)}\" is kept as words; there is no number to compute with.");
+            // An index says which side is worse only together with the affected side.
+            var side = draft.Side ?? (measure.Sided ? context.AffectedSide : null);
+            if (measure.Sided && side is null)
+            {
+                Fault("A symmetry without sides needs the affected side.", $"LSI {symmetry}", "Write L or R for the side it belongs to, or name the affected side of the episode.");
+                return;
+            }
+
+            Observe(new Observation(measure.Id, side, string.Join(' ', new[] { $"symmetry {symmetry}", words }.Where(w => w.Length > 0)), null), draft);
+            notes.Add($"{measure.Name}: symmetry {symmetry} is kept as told; without the two values it can't be computed or held against the error.");
+        }
+        else if (words.Length > 0 && draft.Grade is null)
+        {
+            Observe(new Observation(measure.Id, draft.Side, words, null), draft);
+            notes.Add($"{measure.Name}: \"{words}\" is kept as words; there is no number to compute with.");
         }
         else if (draft.Grade is null)
         {
@@ -87,87 +118,43 @@ internal sealed class ReadingMaker(string asTyped)
         }
     }
 
-    private ImmutableArray<double>? Values(Measure measure, ReadingDraft draft)
+    private static IEnumerable<string> Conditions(ReadingDraft draft) => new[]
     {
-        if (draft.OutOf is { } outOf && outOf != 10)
-        {
-            Fault(
-                $"This scale ends at 10, not at {Say.Number(outOf)}.", draft.Numbers[0].Text,
-                "Type the answer as a number from 0 to 10.");
-            return null;
-        }
+        draft.Conditions.Position is { } position ? position.ToString().ToLowerInvariant() : null,
+        draft.Conditions.Device,
+        draft.Conditions.Examiner is { } examiner ? "by " + examiner : null,
+        draft.Moment,
+        draft.Printed,
+    }.OfType<string>();
 
-        if (draft.Dashes > 0 && measure.Unit == MeasureUnit.Radians)
-        {
-            var ends = string.Join('-', draft.Numbers.Select(n => n.Text));
-            Fault(
-                "This reads as the two ends of a range.", ends,
-                $"Type the end that is measured alone, such as {draft.Numbers[^1].Text}.");
-            return null;
-        }
+    /// <summary>A reading in words only; a deficit that nothing is known to be taken off, for one.</summary>
+    public void KeepAsWords(Measure measure, ReadingDraft draft, string words)
+    {
+        Observe(new Observation(measure.Id, draft.Side, string.Join(' ', draft.Words.Prepend(words)), null), draft);
+        notes.Add($"{measure.Name}: \"{words}\" is kept as words; type the angle itself to have it judged.");
+    }
 
-        AskAboutPair(measure, draft);
-        var lastUnit = draft.Numbers.LastOrDefault(n => n.Unit is not null).Unit ?? carriedUnit;
-        var trials = ImmutableArray.CreateBuilder<double>();
-        foreach (var (value, unit, text) in draft.Numbers)
-        {
-            if (Stored(measure, value, unit ?? lastUnit, text) is not { } stored)
-                return null;
-            if (!measure.HardRange.Holds(stored))
+    /// <summary>The other side of a measure, from this entry or from the visit; null when it was not measured.</summary>
+    public Measurement? OtherSide(Measure measure, Side? side) =>
+        measurements.Concat(context.Now).LastOrDefault(m => m.MeasureId == measure.Id && m.Side is not null && m.Side != side);
+
+    private void Observe(Observation observation, ReadingDraft draft)
+    {
+        var same = observations.FindIndex(o => o.MeasureId == observation.MeasureId && o.Side == observation.Side);
+        if (same >= 0)
+            observations[same] = observations[same] with
             {
-                Fault(
-                    $"{Say.Shown(measure, stored)} cannot be a {measure.Name.ToLowerInvariant()}.", text,
-                    $"Give a value from {Say.Shown(measure, measure.HardRange.Low)} to {Say.Shown(measure, measure.HardRange.High)}.");
-                return null;
-            }
-
-            if (!measure.SoftRange.Holds(stored))
-                Question(
-                    text,
-                    $"{Say.Shown(measure, stored)} is unusual for {measure.Name.ToLowerInvariant()} "
-                    + $"(mostly {Say.Shown(measure, measure.SoftRange.Low)} to {Say.Shown(measure, measure.SoftRange.High)}). Is it right?");
-            trials.Add(stored);
-        }
-
-        carriedUnit = lastUnit;
-        return trials.ToImmutable();
+                Text = $"{observations[same].Text}; {observation.Text}", Grade = observations[same].Grade ?? observation.Grade,
+            };
+        else
+            observations.Add(observation);
+        AddPiece(observation.MeasureId, observation.Side, null, draft, isWords: true);
     }
 
-    private void AskAboutPair(Measure measure, ReadingDraft draft)
+    private void AddPiece(string measureId, Side? side, string? activity, ReadingDraft draft, bool isWords)
     {
-        if (draft.Slashes + draft.Dashes != 1 || draft.Numbers.Count != 2)
-            return;
-        var (a, b) = (draft.Numbers[0].Text, draft.Numbers[1].Text);
-        var mark = draft.Dashes == 1 ? '-' : '/';
-        var sides = measure.Sided ? $" For two sides write \"L {a}, R {b}\"." : "";
-        Question($"{a}{mark}{b}", $"\"{a}{mark}{b}\" was read as two trials.{sides} For one reading type one number.");
-    }
-
-    private double? Stored(Measure measure, double value, UnitKind? unit, string text)
-    {
-        if (EntryUnits.ToStored(value, unit, measure.Shown) is { } stored)
-            return stored;
-        var wanted = measure.Unit switch
-        {
-            MeasureUnit.Newtons => "Type a force in N, kgf or lb, or a torque in Nm.",
-            MeasureUnit.Radians => "Type an angle in degrees.",
-            MeasureUnit.Points =>
-                $"Type a number from {Say.Number(measure.HardRange.Low)} to {Say.Number(measure.HardRange.High)}.",
-            MeasureUnit.Seconds => "Type a time in s or min.",
-            MeasureUnit.Count => "Type how often, as a whole number.",
-            MeasureUnit.Metres => "Type a length in cm, m, km, in, ft or miles.",
-            MeasureUnit.MetresPerSecond => "Type a speed in m/s, km/h or mph.",
-            MeasureUnit.Percent => "Type a percentage.",
-            MeasureUnit.Kilograms => "Type a mass in kg or lb.",
-        };
-        var what = unit switch
-        {
-            UnitKind.Percent => "A percentage is not a reading.",
-            UnitKind.TorquePerMass => "A value per kilogram of body mass cannot be traced to a reading.",
-            _ => $"This unit does not belong to {measure.Name.ToLowerInvariant()}.",
-        };
-        Fault(what, text, wanted);
-        return null;
+        if (draft.Span is { } span)
+            pieces.Add(new EntryPiece(span.From, span.To - span.From, measureId, side, activity, isWords));
     }
 
     private bool LeverIsPossible(Measure measure, ReadingDraft draft)
@@ -215,9 +202,10 @@ internal sealed class ReadingMaker(string asTyped)
         return false;
     }
 
-    private void Keep(Measure measure, ReadingDraft draft, ImmutableArray<double> trials)
+    private void Keep(Measure measure, ReadingDraft draft, MadeTrials made)
     {
-        var isTorque = carriedUnit == UnitKind.NewtonMetre;
+        carriedUnit = made.Unit ?? carriedUnit;
+        var isTorque = made.IsTorque;
         var lever = draft.LeverM ?? carriedLeverM;
         if (measure.Strength is null)
             lever = null;
@@ -229,26 +217,60 @@ internal sealed class ReadingMaker(string asTyped)
         }
         else if (draft.LeverM is null && lever is { } carried)
             notes.Add(SharedLever(measure, draft.Side, carried));
+        else if (lever is null && context.LeverOf(measure, draft.Side) is { } known)
+        {
+            lever = known.Metres;
+            notes.Add($"{measure.Name}, {Say.Side(draft.Side)}: lever arm taken as {Say.Centimetres(known.Metres)}, {known.From}.");
+        }
 
         carriedLeverM = isTorque ? null : lever;
         if (carriedLeverM is { } typed)
             CarryBack(measure, typed);
+        Put(measure, draft, made, lever);
+    }
+
+    private void Put(Measure measure, ReadingDraft draft, MadeTrials made, double? lever)
+    {
         var words = draft.Words.Count > 0 ? string.Join(' ', draft.Words) : null;
         var namesTask = measure.Kind is MeasureKind.PatientSpecific or MeasureKind.PainRating;
-        measurements.Add(new Measurement
+        var printed = string.Join("; ", new[] { draft.Printed, draft.Symmetry is { } lsi ? $"LSI {lsi}" : null, made.Printed }.OfType<string>());
+        var one = new Measurement
         {
             MeasureId = measure.Id,
             Side = measure.Sided ? draft.Side : null,
-            Trials = trials,
+            Trials = made.Trials,
             LeverArmM = lever,
             PainDuring = draft.Pain is { } pain ? (int)pain.Value : null,
             Activity = namesTask ? words : null,
+            Moment = draft.Moment,
+            Conditions = draft.Conditions with { UnknownUnit = made.UnknownUnit, Printed = printed.Length > 0 ? printed : null },
             AsTyped = asTyped,
             Note = namesTask ? null : words,
-        });
+        };
+        AddPiece(measure.Id, one.Side, one.Activity, draft, isWords: false);
         if (words is not null && !namesTask)
             notes.Add($"{measure.Name}: \"{words}\" is kept as a note.");
+        var same = measurements.FindIndex(m => m.MeasureId == one.MeasureId && m.Side == one.Side && m.Activity == one.Activity && m.Moment == one.Moment);
+        if (same < 0)
+        {
+            measurements.Add(one);
+            return;
+        }
+
+        // Two values for one cell: neither is thrown away, and it is asked which was meant.
+        var before = measurements[same];
+        var values = string.Join(" and ", before.Trials.Concat(one.Trials).Select(t => Say.Shown(measure, t)));
+        Question(
+            asTyped.Trim(),
+            $"{Named(measure, one.Side)} has more than one value here: {values}. They count as trials; take one out if it was a slip.");
+        measurements[same] = before with
+        {
+            Trials = [.. before.Trials, .. one.Trials], PainDuring = one.PainDuring ?? before.PainDuring, Note = before.Note ?? one.Note,
+            Conditions = before.Conditions == TestConditions.None ? one.Conditions : before.Conditions,
+        };
     }
+
+    private static string Named(Measure measure, Side? side) => side is null ? measure.Name : $"{measure.Name}, {Say.Side(side)},";
 
     private static string SharedLever(Measure measure, Side? side, double leverM) =>
         $"{measure.Name}, {Say.Side(side)}: lever arm taken as {Say.Centimetres(leverM)}, as on the other side.";

@@ -34,7 +34,7 @@ public sealed record CaseReading
         ArgumentNullException.ThrowIfNull(basis);
         ArgumentNullException.ThrowIfNull(facts);
         var model = BodyModelBuilder.Build(basis.Skeleton, basis.Tables, facts.Person);
-        var visits = facts.Visits.OrderBy(v => v.Order).ToImmutableArray();
+        var visits = facts.Visits.OrderBy(v => v.Order).Select(v => v with { Measurements = JudgedReadings.Of(v.Measurements) }).ToImmutableArray();
         var today = visits.LastOrDefault();
         var notes = model.Assumptions.ToBuilder();
         var gravity = new GravityOfTests(model, basis.Points);

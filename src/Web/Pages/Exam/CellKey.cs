@@ -8,14 +8,15 @@ namespace MomentArm.Web.Pages.Exam;
 /// <param name="MeasureId">The measure.</param>
 /// <param name="Side">The side; null for measures without side.</param>
 /// <param name="Activity">The activity; null for the cell that is always there.</param>
-public sealed record CellKey(string MeasureId, Side? Side, string? Activity = null)
+/// <param name="Moment">Which of several readings of the visit, such as "after"; null for the cell that is always there.</param>
+public sealed record CellKey(string MeasureId, Side? Side, string? Activity = null, string? Moment = null)
 {
     /// <summary>Id of the cell's field on the page, such as "cell-hip-abduction-strength-left".</summary>
     public string ElementId
     {
         get
         {
-            var parts = new[] { "cell", MeasureId, Say.Side(Side), Slug(Activity) };
+            var parts = new[] { "cell", MeasureId, Say.Side(Side), Slug(Activity), Slug(Moment) };
             return string.Join('-', parts.Where(part => part.Length > 0));
         }
     }
@@ -24,7 +25,7 @@ public sealed record CellKey(string MeasureId, Side? Side, string? Activity = nu
     public static CellKey Of(Measurement measurement)
     {
         ArgumentNullException.ThrowIfNull(measurement);
-        return new CellKey(measurement.MeasureId, measurement.Side, string.IsNullOrWhiteSpace(measurement.Activity) ? null : measurement.Activity.Trim());
+        return new CellKey(measurement.MeasureId, measurement.Side, Worded(measurement.Activity), Worded(measurement.Moment));
     }
 
     /// <summary>The cell of an observation.</summary>
@@ -33,6 +34,8 @@ public sealed record CellKey(string MeasureId, Side? Side, string? Activity = nu
         ArgumentNullException.ThrowIfNull(observation);
         return new CellKey(observation.MeasureId, observation.Side);
     }
+
+    private static string? Worded(string? words) => string.IsNullOrWhiteSpace(words) ? null : words.Trim();
 
     private static string Slug(string? activity)
     {

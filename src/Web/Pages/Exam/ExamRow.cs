@@ -7,10 +7,14 @@ namespace MomentArm.Web.Pages.Exam;
 /// <param name="Measure">The measure.</param>
 /// <param name="Cells">Its cells, left first.</param>
 /// <param name="Activity">The activity of the row; null for the row that is always there.</param>
-public sealed record ExamRow(Measure Measure, IReadOnlyList<CellKey> Cells, string? Activity)
+/// <param name="Moment">The moment of the row, such as "after"; null for the row that is always there.</param>
+public sealed record ExamRow(Measure Measure, IReadOnlyList<CellKey> Cells, string? Activity, string? Moment = null)
 {
     /// <summary>Whether one more activity is added by typing here.</summary>
-    public bool AddsActivities => Activity is null && TakesActivities(Measure);
+    public bool AddsActivities => IsFirst && TakesActivities(Measure);
+
+    /// <summary>Whether it is the row that is always there.</summary>
+    public bool IsFirst => Activity is null && Moment is null;
 
     /// <summary>Whether the patient may name activities for a measure, each with a row of its own.</summary>
     public static bool TakesActivities(Measure measure)
@@ -20,7 +24,10 @@ public sealed record ExamRow(Measure Measure, IReadOnlyList<CellKey> Cells, stri
     }
 
     /// <summary>What the row is called.</summary>
-    public string Name => Activity is null ? Measure.Name : $"{Measure.Name}: {Activity}";
+    public string Name => IsFirst ? Measure.Name : $"{Measure.Name}: {Part}";
+
+    /// <summary>What tells it from the row that is always there; empty for that one.</summary>
+    public string Part => string.Join(", ", new[] { Activity, Moment }.OfType<string>());
 }
 
 /// <summary>In which order an exam is typed.</summary>
@@ -35,16 +42,17 @@ public static class ExamOrder
         var rows = new List<ExamRow>();
         foreach (var measure in TypedEntry.InExamOrder(measures))
         {
-            rows.AddRange(named.Where(key => key.MeasureId == measure.Id && key.Activity is not null)
-                .Select(key => new ExamRow(measure, [key], key.Activity)));
-            CellKey[] cells = measure.Sided
-                ? [new(measure.Id, Side.Left), new(measure.Id, Side.Right)]
-                : [new(measure.Id, null)];
-            rows.Add(new ExamRow(measure, cells, null));
+            foreach (var key in named.Where(key => key.MeasureId == measure.Id).DistinctBy(key => (key.Activity, key.Moment)))
+                rows.Add(new ExamRow(measure, Cells(measure, key.Activity, key.Moment), key.Activity, key.Moment));
+            rows.Add(new ExamRow(measure, Cells(measure, null, null), null));
         }
 
         return rows;
     }
+
+    private static CellKey[] Cells(Measure measure, string? activity, string? moment) => measure.Sided
+        ? [new(measure.Id, Side.Left, activity, moment), new(measure.Id, Side.Right, activity, moment)]
+        : [new(measure.Id, null, activity, moment)];
 
     /// <summary>The cell that Enter goes to; null at the end.</summary>
     public static CellKey? Next(IReadOnlyList<ExamRow> rows, CellKey from) => Step(rows, from, 1);

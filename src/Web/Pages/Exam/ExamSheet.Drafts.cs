@@ -45,10 +45,10 @@ public sealed partial class ExamSheet
         }
     }
 
-    private static void Restore(SheetCell cell, string text)
+    private void Restore(SheetCell cell, string text)
     {
         cell.Type(text);
-        var read = TypedEntry.Parse(text.Trim(), cell.Measure, cell.Key.Side);
+        var read = TypedEntry.Parse(text.Trim(), cell.Measure, cell.Key.Side, Context);
         if (cell.State == CellState.Typing && !read.Faults.IsEmpty)
             cell.Fault(read.Faults);
         else if (cell.State == CellState.Typing && !read.Questions.IsEmpty)

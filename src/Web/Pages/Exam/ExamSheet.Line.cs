@@ -29,10 +29,12 @@ public sealed partial class ExamSheet
     {
         ArgumentNullException.ThrowIfNull(text);
         Line = text;
-        var read = TypedEntry.Parse(text.Trim(), Measures);
+        var read = TypedEntry.Parse(text.Trim(), Measures, Context);
+        var questions = read.Questions.AddRange(Measures.Where(m => read.Measurements.Any(r => r.MeasureId == m.Id))
+            .SelectMany(m => Doubts(m, read.Measurements)).DistinctBy(q => q.Sentence));
         var report = new LineReport([], read.Faults, [], read.Notes);
-        if (!read.Questions.IsEmpty && !asTyped)
-            report = report with { Questions = read.Questions, Notes = [] };
+        if (!questions.IsEmpty && !asTyped)
+            report = report with { Questions = questions, Notes = [] };
         else
             await OneAtATimeAsync(async () => report = await TakeOverAsync(read, report));
         if (report.IsDone)
@@ -46,7 +48,7 @@ public sealed partial class ExamSheet
         foreach (var measurement in read.Measurements)
         {
             if (CellFor(CellKey.Of(measurement)) is { } cell)
-                report = await NoteAsync(cell, cell.Saved, await SaveAsync(cell, cell, measurement), CellText.Short(cell.Measure, measurement), report);
+                report = await NoteAsync(cell, cell.Saved, await SaveAsync(cell, cell, measurement), CellText.Short(cell.Measure, measurement, Units), report);
         }
 
         foreach (var observation in read.Observations)

@@ -16,6 +16,14 @@ public sealed partial class ExamSheet
         if (!cells.TryGetValue(key, out var cell))
             return;
         var before = cell.State;
+        if (Meant(cell, text.Trim()) is not { } meant)
+        {
+            cell.Type(text);
+            cell.Fault([new EntryFault("There is nothing to take over.", text.Trim(), "\"=\" takes last time's value and \"==\" the other side's; type the value instead.")]);
+            return;
+        }
+
+        text = meant;
         cell.Type(text);
         if (text.Trim() == cell.Saved)
         {
@@ -54,13 +62,29 @@ public sealed partial class ExamSheet
             return;
         }
 
-        var read = TypedEntry.Parse(text, cell.Measure, cell.Key.Side);
+        var read = Placed(cell, TypedEntry.Parse(text, cell.Measure, cell.Key.Side, Context));
+        var questions = read.Questions.AddRange(Doubts(cell.Measure, read.Measurements));
         if (!read.Faults.IsEmpty)
             cell.Fault(read.Faults);
-        else if (!read.Questions.IsEmpty && !asTyped)
-            cell.Ask(read.Questions);
+        else if (!questions.IsEmpty && !asTyped)
+            cell.Ask(questions);
         else
             await TakeAsync(cell, read);
+    }
+
+    /// <summary>In the cell of an activity or a moment the number alone is enough.</summary>
+    private static EntryResult Placed(SheetCell cell, EntryResult read) => cell.Key is { Activity: null, Moment: null } ? read : read with
+    {
+        Measurements = [.. read.Measurements.Select(m => m with { Activity = m.Activity ?? cell.Key.Activity, Moment = m.Moment ?? cell.Key.Moment })],
+    };
+
+    /// <summary>What does not fit with the rest of the visit or with the last one, once the new readings stand in it.</summary>
+    private ImmutableArray<EntryQuestion> Doubts(Measure measure, ImmutableArray<Measurement> read)
+    {
+        var keys = read.Select(CellKey.Of).ToHashSet();
+        var now = Context.Now.Where(m => !keys.Contains(CellKey.Of(m))).Concat(read).ToList();
+        var concerned = Measures.Where(m => m.Id == measure.Id || (measure.Kind == MeasureKind.PainRating && m.Kind == MeasureKind.PainRating));
+        return EntryGuard.Questions(concerned, now, last);
     }
 
     /// <summary>Saves all that one cell's typing says; other activities go into cells of their own.</summary>
@@ -78,7 +102,7 @@ public sealed partial class ExamSheet
         var observation = read.Observations.FirstOrDefault();
         if (observation is not null && !await SaveAsync(cell, observation, read.AsTyped))
             return;
-        var keepsMeasured = saved.Contains(cell) || (ExamRow.TakesActivities(cell.Measure) && cell.Key.Activity is null && saved.Length > 0);
+        var keepsMeasured = saved.Contains(cell) || (cell.Key is { Activity: null, Moment: null } && saved.Length > 0);
         if (!keepsMeasured && !await TakeBackMeasuredAsync(cell))
             return;
         if (observation is null && cell.Observed is not null && !await TakeBackObservedAsync(cell))

@@ -21,8 +21,9 @@ public sealed partial class ExamSheet : IDisposable
     private readonly HashSet<CellKey> drafted = [];
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
 
-    private ExamSheet(CaseDesk desk, Acting who, PatientCase patientCase)
+    private ExamSheet(CaseDesk desk, Acting who, PatientCase patientCase, UnitChoice units)
     {
+        Units = units;
         (this.desk, this.who, facts) = (desk, who, patientCase.Facts);
         Record = patientCase.Shown!;
         Reading = patientCase.Reading;
@@ -32,6 +33,8 @@ public sealed partial class ExamSheet : IDisposable
             foreach (var side in sides)
                 Add(new CellKey(measure.Id, side), measure);
         }
+
+        ReadPlan();
     }
 
     /// <summary>The visit as it was read.</summary>
@@ -44,19 +47,26 @@ public sealed partial class ExamSheet : IDisposable
     public CaseReading Reading { get; private set; }
 
     /// <summary>The rows in working order.</summary>
-    public IReadOnlyList<ExamRow> Rows => ExamOrder.Rows(Measures, named);
+    public IReadOnlyList<ExamRow> Rows
+    {
+        get
+        {
+            var filled = cells.Values.Where(c => c.IsOpen || c.Measured is not null || c.Observed is not null).Select(c => c.Measure.Id).ToHashSet();
+            return ExamOrder.Rows(Measures.Where(m => ShownIds().Contains(m.Id) || filled.Contains(m.Id)), named);
+        }
+    }
 
     /// <summary>Whether anything typed waits to be saved.</summary>
     public int OpenCells => cells.Values.Count(cell => cell.IsOpen);
 
     /// <summary>Reads a visit's exam with what was typed and never saved.</summary>
-    public static async Task<ExamSheet?> LoadAsync(CaseDesk desk, Acting who, Guid patientId, Guid visitId)
+    public static async Task<ExamSheet?> LoadAsync(CaseDesk desk, Acting who, Guid patientId, Guid visitId, UnitChoice units = UnitChoice.Metric)
     {
         ArgumentNullException.ThrowIfNull(desk);
         var patientCase = await desk.LoadAsync(who, patientId, visitId);
         if (patientCase?.Shown is not { } record)
             return null;
-        var sheet = new ExamSheet(desk, who, patientCase);
+        var sheet = new ExamSheet(desk, who, patientCase, units);
         foreach (var row in record.Measurements)
             sheet.CellFor(CellKey.Of(row.ToMeasurement()))?.Settle(row, null);
         foreach (var row in record.Observations)
@@ -87,16 +97,27 @@ public sealed partial class ExamSheet : IDisposable
         ArgumentNullException.ThrowIfNull(key);
         var measure = cells[key].Measure;
         var asked = ExamRow.TakesActivities(measure) && key.Activity is null;
-        bool Fits(Measurement m) => m.MeasureId == key.MeasureId && m.Side == key.Side && (asked || m.Activity == key.Activity);
+        bool Fits(Measurement m) => m.MeasureId == key.MeasureId && m.Side == key.Side && (asked || m.Activity == key.Activity) && m.Moment == key.Moment;
         var last = facts.Visits.Where(v => v.Order < Record.Visit.Number && v.Measurements.Any(Fits)).MaxBy(v => v.Order);
-        return last is null ? null : "last " + string.Join(", ", last.Measurements.Where(Fits).Select(m => CellText.Short(measure, m with { Note = null })));
+        return last is null ? null : "last " + string.Join(", ", last.Measurements.Where(Fits).Select(m => CellText.Short(measure, m with { Note = null }, Units)));
     }
 
     private SheetCell Add(CellKey key, Measure measure)
     {
-        if (key.Activity is not null)
+        if (key.Activity is not null || key.Moment is not null)
             named.Add(key);
-        return cells[key] = new SheetCell(key, measure);
+        // A reading of another moment has its other side beside it.
+        if (measure.Sided && key.Moment is not null && key.Side is { } side)
+        {
+            var other = key with { Side = side == Side.Left ? Side.Right : Side.Left };
+            if (!cells.ContainsKey(other))
+            {
+                named.Add(other);
+                cells[other] = new SheetCell(other, measure, Units);
+            }
+        }
+
+        return cells[key] = new SheetCell(key, measure, Units);
     }
 
     /// <summary>The cell of a key, made when it names a new activity; null when the measure is not in the content any more.</summary>
@@ -111,10 +132,11 @@ public sealed partial class ExamSheet : IDisposable
 
     private void Forget(SheetCell cell)
     {
-        if (cell is not { Key.Activity: not null, Measured: null, Observed: null })
+        if (cell is not { Measured: null, Observed: null } || cell.Key is { Activity: null, Moment: null })
             return;
-        cells.Remove(cell.Key);
         named.Remove(cell.Key);
+        if (cell.Key.Moment is null)
+            cells.Remove(cell.Key);
     }
 
     private void ReadAgain()

@@ -27,7 +27,7 @@ public enum CellState
 }
 
 /// <summary>One cell: what is saved, what is typed, and what there is to say about it.</summary>
-public sealed class SheetCell(CellKey key, Measure measure)
+public sealed class SheetCell(CellKey key, Measure measure, UnitChoice units = UnitChoice.Metric)
 {
     /// <summary>Which cell.</summary>
     public CellKey Key { get; } = key;
@@ -81,7 +81,7 @@ public sealed class SheetCell(CellKey key, Measure measure)
     public void Stand(MeasurementRow? measured, ObservationRow? observed)
     {
         (Measured, Observed) = (measured, observed);
-        Saved = CellText.Of(Measure, measured, observed);
+        Saved = CellText.Of(Measure, measured, observed, units);
     }
 
     /// <summary>Something was typed and is not judged yet.</summary>

@@ -58,6 +58,29 @@ function restore(cell) {
   cell.select();
 }
 
+/** The items of a questionnaire, or the way without a device. @param {HTMLInputElement} cell */
+function more(cell) {
+  if (cell.dataset.items !== undefined) {
+    document.getElementById(`items-${cell.id}`)?.click();
+    return;
+  }
+  const way = document.getElementById("without-device");
+  if (way instanceof HTMLDetailsElement) way.open = !way.open;
+}
+
+/** Goes to a field as soon as it is there. @param {string} id @param {number} [tries] */
+export function focusSoon(id, tries = 20) {
+  const field = document.getElementById(id);
+  if (field) goTo(field);
+  else if (tries > 0) setTimeout(() => focusSoon(id, tries - 1), 50);
+}
+
+/** Goes on from a cell as Enter does. @param {HTMLElement} root @param {string} id */
+export function stepFrom(root, id) {
+  const cell = document.getElementById(id);
+  if (cell instanceof HTMLInputElement) step(root, cell, 1);
+}
+
 /** Keys inside the exam grid. @param {HTMLElement} root */
 export function startGrid(root) {
   root.dataset.keys = "on";
@@ -69,7 +92,9 @@ export function startGrid(root) {
     if (!(cell instanceof HTMLInputElement) || event.isComposing || event.ctrlKey || event.altKey || event.metaKey) return;
     if (cell.id === "type-as-you-measure") return;
     if (cell.dataset.cell === undefined) return;
-    if (event.key === "Enter") enter(root, cell, event.shiftKey);
+    if (event.key === "/" && cell.value === "") document.getElementById("type-as-you-measure")?.focus();
+    else if (event.key === "F2") more(cell);
+    else if (event.key === "Enter") enter(root, cell, event.shiftKey);
     else if (event.key === "ArrowDown") changeRow(cell, 1);
     else if (event.key === "ArrowUp") changeRow(cell, -1);
     else if (event.key === "Escape") restore(cell);
