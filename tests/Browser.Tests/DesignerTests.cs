@@ -26,6 +26,7 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         await page.GotoAsync("/exercises/design");
         await LiveAsync(page, open: false);
         await PressAsync(page, "#show-end");
+        await Expect(page.Locator("#show-end")).ToHaveAttributeAsync("aria-pressed", "true");
         await page.Locator("[data-grip=working-shoulder]").FocusAsync();
         for (var i = 1; i <= 6; i++)
         {
@@ -64,7 +65,7 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         await PressAsync(page, "#save");
         await Expect(page.Locator(".program-save")).ToContainTextAsync("in the library as version 1");
 
-        await page.GotoAsync(patient + "/program");
+        await page.GotoAsync(patient + "/program", new() { Timeout = 60_000 });
         await Expect(page.Locator("#start-draft")).ToBeEnabledAsync();
         await page.Locator("#candidate-filter").FillAsync("Pier arm");
         await page.Locator(".candidate-add").First.ClickAsync();
@@ -91,7 +92,7 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         await page.Locator("#out").FillAsync("4");
         await PressAsync(page, "#save");
         await Expect(page.Locator(".program-save")).ToContainTextAsync("version 2");
-        await page.GotoAsync(patient + "/program");
+        await page.GotoAsync(patient + "/program", new() { Timeout = 60_000 });
         await Expect(page.Locator("#item-1-newer")).ToBeEnabledAsync();
         await Expect(page.Locator("#item-1-name")).Not.ToContainTextAsync("slower");
         await PressAsync(page, "#item-1-newer");
@@ -210,6 +211,7 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
     private static async Task LiveAsync(IPage page, bool open = true)
     {
         await Expect(page.Locator("#add-pose")).ToBeEnabledAsync();
+        await Expect(page.Locator(".design-stage[data-heard]")).ToHaveCountAsync(1);
         if (open)
             await page.EvaluateAsync(OpenGroups);
     }
