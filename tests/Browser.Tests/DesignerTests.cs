@@ -22,9 +22,11 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         var patient = await therapist.AddPatientAsync("Juniper Vale (invented)", "right shoulder", "Right");
         await therapist.StartVisitAsync(patient);
 
+        // Groups fold; each is opened by its own key, buttons are pressed by theirs.
         await page.GotoAsync("/exercises/design");
-        await LiveAsync(page);
-        await page.Locator("#show-end").ClickAsync();
+        await LiveAsync(page, open: false);
+        await PressAsync(page, "#show-end");
+        await Expect(page.Locator("#show-end")).ToHaveAttributeAsync("aria-pressed", "true");
         await page.Locator("[data-grip=working-shoulder]").FocusAsync();
         for (var i = 1; i <= 6; i++)
         {
@@ -32,6 +34,24 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
             await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", $"{10 * i}");
         }
 
+        await PressAsync(page, "#add-pose");
+        await Expect(page.Locator("#show-1")).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", "30");
+        await page.Locator("[data-grip=working-shoulder]").FocusAsync();
+        await page.Keyboard.PressAsync("ArrowUp");
+        await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", "31");
+        var share = await page.Locator("#results").InnerTextAsync();
+        await PressAsync(page, "#group-pulls > summary");
+        await PressAsync(page, "#add-link");
+        await Expect(page.Locator("#pull-0-at")).ToHaveValueAsync("palm");
+        await Expect(page.Locator("#results")).Not.ToHaveTextAsync(share);
+        await page.Locator("#pull-0-f100").FocusAsync();
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.TypeAsync("24");
+        foreach (var group in new[] { "what", "dose", "cautions", "words" })
+            await PressAsync(page, $"#group-{group} > summary");
+        await page.Locator("#sets").FillAsync("1");
+        await page.Locator("#repetitions").FillAsync("2");
         await WriteAsync(page);
         await Expect(page.Locator("#no-faults")).ToBeVisibleAsync();
 
@@ -40,10 +60,12 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         await page.ReloadAsync();
         await LiveAsync(page);
         await Expect(page.Locator("#name")).ToHaveValueAsync("Pier arm lift");
-        await page.Locator("#save").ClickAsync();
+        await Expect(page.Locator("#pull-0-f100")).ToHaveValueAsync("24");
+        await Expect(page.Locator("#show-1")).ToHaveTextAsync("Middle");
+        await PressAsync(page, "#save");
         await Expect(page.Locator(".program-save")).ToContainTextAsync("in the library as version 1");
 
-        await page.GotoAsync(patient + "/program");
+        await page.GotoAsync(patient + "/program", new() { Timeout = 60_000 });
         await Expect(page.Locator("#start-draft")).ToBeEnabledAsync();
         await page.Locator("#candidate-filter").FillAsync("Pier arm");
         await page.Locator(".candidate-add").First.ClickAsync();
@@ -55,10 +77,27 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         var link = await page.Locator("#patient-link").GetAttributeAsync("href") ?? "";
         await using (var phone = await chromium.PhoneAsync(app.Address))
         {
+            var home = new AtHome(phone);
             await phone.Page.GotoAsync(link);
             await Expect(phone.Page.Locator("main")).ToContainTextAsync("Lift your arm");
+            Assert.Equal("Lift your arm", await home.DoSessionAsync(pain: 1, effort: 5));
+            Assert.Empty(home.Broken);
             Assert.Empty(phone.Faults);
         }
+
+        // A second version leaves the program as it is until the therapist takes it.
+        await page.GotoAsync("/exercises/design/own-pier-arm-lift");
+        await LiveAsync(page);
+        await page.Locator("#name").FillAsync("Pier arm lift, slower");
+        await page.Locator("#out").FillAsync("4");
+        await PressAsync(page, "#save");
+        await Expect(page.Locator(".program-save")).ToContainTextAsync("version 2");
+        await page.GotoAsync(patient + "/program", new() { Timeout = 60_000 });
+        await Expect(page.Locator("#item-1-newer")).ToBeEnabledAsync();
+        await Expect(page.Locator("#item-1-name")).Not.ToContainTextAsync("slower");
+        await PressAsync(page, "#item-1-newer");
+        await Expect(page.Locator("#item-1-name")).ToContainTextAsync("slower");
+        await Expect(page.Locator("#item-1-newer")).ToHaveCountAsync(0);
 
         Assert.Empty(watched.Faults);
     }
@@ -145,10 +184,42 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         Assert.Empty(watched.Faults);
     }
 
-    private static async Task LiveAsync(IPage page)
+    [Fact]
+    public async Task A_form_is_retired_where_it_is_made_taken_into_use_and_downloaded_on_its_own_page()
     {
-        await Expect(page.Locator("#name")).ToBeEnabledAsync();
-        await page.EvaluateAsync(OpenGroups);
+        await using var app = await RunningApp.StartAsync(demo: true);
+        await using var watched = await chromium.DesktopAsync(app.Address);
+        var page = watched.Page;
+        await Steps.EnterDemoAsync(page);
+        await page.GotoAsync("/exercises/design?from=clam");
+        await LiveAsync(page);
+        await page.Locator("#name").FillAsync("Pier clam");
+        await PressAsync(page, "#save");
+        await Expect(page.Locator(".program-save")).ToContainTextAsync("version 1");
+        await PressAsync(page, "#turn");
+        await Expect(page.Locator(".program-save")).ToContainTextAsync("offered no more");
+        await page.GotoAsync("/exercises/own-pier-clam");
+        await Expect(page.Locator("main")).ToContainTextAsync("retired");
+        Assert.Empty(await watched.AccessibilityAsync());
+        await PressAsync(page, "#turn-own-pier-clam");
+        await Expect(page.Locator("#turn-own-pier-clam")).ToHaveTextAsync("Retire");
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Download" }).ClickAsync());
+        Assert.Equal("own-pier-clam.json", download.SuggestedFilename);
+        Assert.Empty(watched.Faults);
+    }
+
+    private static async Task LiveAsync(IPage page, bool open = true)
+    {
+        await Expect(page.Locator("#add-pose")).ToBeEnabledAsync();
+        await Expect(page.Locator(".design-stage[data-heard]")).ToHaveCountAsync(1);
+        if (open)
+            await page.EvaluateAsync(OpenGroups);
+    }
+
+    private static async Task PressAsync(IPage page, string place)
+    {
+        await page.Locator(place).FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
     }
 
     private static async Task WriteAsync(IPage page)
@@ -165,6 +236,9 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
             await page.Locator("#" + field).FillAsync(text);
         }
 
+        await page.Locator(".design-many summary", new() { HasTextString = "Meant to load" }).FocusAsync();
+        if (!await page.GetByLabel("Shoulder flexion", new() { Exact = true }).IsVisibleAsync())
+            await page.Keyboard.PressAsync("Enter");
         await page.GetByLabel("Shoulder flexion", new() { Exact = true }).CheckAsync();
     }
 }

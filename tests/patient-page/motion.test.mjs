@@ -50,6 +50,17 @@ test('numbers glide and the form stays', () => {
   assert.equal(glide(a, b, 1), 'M10 20L-5.5 20Z');
 });
 
+test('flags of arcs written without gaps stay flags, and numbers never grow into each other', () => {
+  const from = splitNumbers('M1 2a5.2 5.2 0 01.5-3l-2 4z');
+  const to = splitNumbers('M1 2a6 6 0 01-1.5 3l2-4z');
+  assert.deepEqual(from.numbers, [1, 2, 5.2, 5.2, 0, 0, 1, 0.5, -3, -2, 4]);
+  assert.ok(canGlide(from, to));
+  assert.equal(glide(from, to, 0), 'M1 2a5.2 5.2 0 0 1 0.5 -3l-2 4z');
+  assert.equal(glide(from, to, 0.5), 'M1 2a5.6 5.6 0 0 1 -0.5 0l0 0z');
+  assert.ok(!canGlide(from, splitNumbers('M1 2a6 6 0 00-1.5 3l2-4z')));
+  assert.ok(!canGlide(from, splitNumbers('M1 2a6 6 0 11-1.5 3l2-4z')));
+});
+
 test('differently drawn paths and changed arc flags do not glide', () => {
   assert.ok(!canGlide(splitNumbers('M0 0L1 1'), splitNumbers('M0 0C1 1 2 2 3 3')));
   assert.ok(!canGlide(splitNumbers('M0 0A5 5 0 0 1 9 9'), splitNumbers('M0 0A5 5 0 1 1 9 9')));

@@ -28,6 +28,14 @@ public sealed class FormStore(RecordsWork work)
                 .OrderBy(f => f.Name).ThenBy(f => f.FormId).ToListAsync(cancellationToken),
             cancellationToken);
 
+    /// <summary>The versions that a later one took the place of: programs made with them show them still.</summary>
+    public Task<IReadOnlyList<ClinicForm>> ReplacedAsync(Acting who, CancellationToken cancellationToken = default) =>
+        work.ReadAsync<IReadOnlyList<ClinicForm>>(
+            who,
+            async db => await db.ClinicForms.Where(f => f.State == ClinicFormState.Replaced)
+                .OrderBy(f => f.FormId).ThenBy(f => f.Number).ToListAsync(cancellationToken),
+            cancellationToken);
+
     /// <summary>Which versions stand, cheaply, to see whether anything changed.</summary>
     public Task<IReadOnlyList<FormMark>> MarksAsync(Acting who, CancellationToken cancellationToken = default) =>
         work.ReadAsync<IReadOnlyList<FormMark>>(
@@ -39,6 +47,10 @@ public sealed class FormStore(RecordsWork work)
     /// <summary>The latest version of a form; null when this clinic has none with that id.</summary>
     public Task<ClinicForm?> LatestAsync(Acting who, string formId, CancellationToken cancellationToken = default) =>
         work.ReadAsync(who, db => LatestAsync(db, formId, cancellationToken), cancellationToken);
+
+    /// <summary>One version of a form; null when this clinic has none with that number.</summary>
+    public Task<ClinicForm?> VersionAsync(Acting who, string formId, int number, CancellationToken cancellationToken = default) =>
+        work.ReadAsync(who, db => db.ClinicForms.FirstOrDefaultAsync(f => f.FormId == formId && f.Number == number, cancellationToken), cancellationToken);
 
     /// <summary>All versions of a form, latest first.</summary>
     public Task<IReadOnlyList<ClinicForm>> HistoryAsync(Acting who, string formId, CancellationToken cancellationToken = default) =>

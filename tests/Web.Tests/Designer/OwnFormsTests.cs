@@ -1,11 +1,13 @@
 using System.Net;
 using System.Text;
 using Microsoft.Extensions.DependencyInjection;
+using MomentArm.Body;
 using MomentArm.Content;
 using MomentArm.Prescribing;
 using MomentArm.Records;
 using MomentArm.Web.Clinic;
 using MomentArm.Web.Pages.Designer;
+using MomentArm.Web.Pages.Program;
 
 namespace MomentArm.Web.Designer;
 
@@ -74,7 +76,7 @@ public sealed class OwnFormsTests
         var taken = await ImportAsync(browser, file);
         Assert.Contains("/exercises/design?draft=new-import-", taken.Headers.Location?.ToString() ?? "", StringComparison.Ordinal);
         var draft = Assert.Single(await made.Stores.Drafts.ListAsync(made.Who, FormDesk.DraftStart));
-        Assert.Equal("Pier clam", FormDesk.ReadDraft(draft)?.Form.Exercise.Name);
+        Assert.Equal("Pier clam", FormDesk.ReadDraft(draft).Draft?.Form.Exercise.Name);
 
         var damaged = await (await ImportAsync(browser, file[..(file.Length / 2)])).Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Contains("The file was not taken in", damaged, StringComparison.Ordinal);
@@ -91,6 +93,100 @@ public sealed class OwnFormsTests
         var page = await (await app.SignedInBrowserAsync()).GetStringAsync("/exercises/own");
         Assert.Contains("written in format 9", page, StringComparison.Ordinal);
         Assert.NotEmpty((await made.Desk.LibraryAsync(made.Who)).Exercises);
+    }
+
+    [Fact]
+    public async Task A_program_keeps_the_version_it_was_made_with_and_offers_the_newer_one()
+    {
+        await using var app = new ClinicApp();
+        var made = await ProgramCase.CreateAsync(app);
+        var first = await SaveAsync(made, "Pier clam");
+        var bench = await BenchAsync(made);
+        var entry = bench.Add(bench.Candidates.Single(c => c.Exercise.Name == "Pier clam"));
+        Assert.Equal("own-pier-clam@1", entry.Item.ExerciseId);
+        await made.HandOverAsync(bench.ToProgram());
+        var token = (await made.LinkAsync()).Token;
+        var form = FormDesk.Read(first)!;
+        var desk = app.Services.GetRequiredService<FormDesk>();
+        var second = (await desk.SaveAsync(made.Who, form with
+        {
+            Exercise = form.Exercise with { Name = "Pier clam, new", Poses = [form.Exercise.Poses[0], form.Exercise.Poses[0] with { Name = "end" }] },
+            Words = form.Words with { En = form.Words.En with { Title = "The new clam" } },
+        }, first.Id)).Require();
+        Assert.Equal(2, second.Number);
+
+        // Picture, words, numbers, phone and handout are those of version 1.
+        var browser = await app.SignedInBrowserAsync();
+        var (_, opened, _) = await PatientLinkCalls.OpenAsync(browser, token);
+        Assert.Contains(form.Words.En.Title, opened, StringComparison.Ordinal);
+        Assert.DoesNotContain("The new clam", opened, StringComparison.Ordinal);
+        Assert.DoesNotContain("The new clam", await browser.GetStringAsync($"/patients/{made.Patient.Id}/handout"), StringComparison.Ordinal);
+        Assert.NotEqual(await browser.GetStringAsync("/exercises/own-pier-clam@1/picture/left"), await browser.GetStringAsync("/exercises/own-pier-clam@2/picture/left"));
+        Assert.Contains("an earlier one", await browser.GetStringAsync("/exercises/own-pier-clam@1"), StringComparison.Ordinal);
+        var page = await browser.GetStringAsync($"/patients/{made.Patient.Id}/program");
+        Assert.Contains("Take the newer version", page, StringComparison.Ordinal);
+        var later = await BenchAsync(made);
+        var item = later.Plan.Items[0].Item;
+        Assert.Equal("Pier clam", later.NameOf(item));
+        Assert.NotEqual(later.LoadOf(item, Side.Left).Shares[0].Middle, later.LoadOf(item with { ExerciseId = later.NewerOf(item)!.Id }, Side.Left).Shares[0].Middle);
+        Assert.Equal("own-pier-clam@2", later.NewerOf(item)!.Id);
+        Assert.Equal("own-pier-clam@1", later.ToProgram().Items[0].ExerciseId);
+
+        // Retired, it is offered no more, and the program stands as it was.
+        Assert.Null(await desk.TurnAsync(made.Who, second));
+        var after = await BenchAsync(made);
+        Assert.Null(after.NewerOf(item));
+        Assert.Equal("Pier clam", after.NameOf(item));
+        Assert.Contains(form.Words.En.Title, (await PatientLinkCalls.OpenAsync(browser, token)).Body, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_draft_that_cannot_be_read_is_put_aside_whole_and_can_be_downloaded()
+    {
+        await using var app = new ClinicApp();
+        var made = await ProgramCase.CreateAsync(app);
+        var desk = app.Services.GetRequiredService<FormDesk>();
+        const string Later = """{ "form": { "format": 9, "exercise": { "name": "Later step" } } }""";
+        await made.Stores.Drafts.SaveAsync(made.Who, FormDesk.DraftKey("new"), Later);
+        var browser = await app.SignedInBrowserAsync();
+        var list = await browser.GetStringAsync("/exercises/own");
+        Assert.Contains("Later step", list, StringComparison.Ordinal);
+        Assert.Contains("written in format 9", list, StringComparison.Ordinal);
+
+        var found = (await desk.DraftAsync(made.Who, "new"))!.Value;
+        Assert.Null(found.Draft);
+        Assert.Contains("format 9", found.Why, StringComparison.Ordinal);
+        await desk.KeepAsync(made.Who, "new", new DesignDraft { Form = NewForm.Neutral() });
+        Assert.Equal(Later, await browser.GetStringAsync(FormDesk.DraftFilePath(found.PutAside!)));
+        Assert.Equal(2, (await made.Stores.Drafts.ListAsync(made.Who, FormDesk.DraftStart)).Count);
+        foreach (var text in new[] { "{ \"form\"", "[]", "7", """{ "form": { "format": "x", "exercise": {} } }""" })
+        {
+            await made.Stores.Drafts.SaveAsync(made.Who, FormDesk.DraftKey("new"), text);
+            Assert.NotNull((await desk.DraftAsync(made.Who, "new"))!.Value.Why);
+        }
+
+        Assert.Equal(HttpStatusCode.OK, (await ClinicApp.SubmitAsync(browser, "/exercises/own", "drop-" + found.PutAside, [])).StatusCode);
+        Assert.Null(await made.Stores.Drafts.GetAsync(made.Who, FormDesk.DraftKey(found.PutAside!)));
+    }
+
+    [Fact]
+    public async Task A_form_is_retired_from_its_own_page()
+    {
+        await using var app = new ClinicApp();
+        var made = await ProgramCase.CreateAsync(app);
+        var form = await SaveAsync(made, "Pier clam");
+        var browser = await app.SignedInBrowserAsync();
+        var page = await browser.GetStringAsync("/exercises/" + form.FormId);
+        foreach (var address in new[] { $"/exercises/design/{form.FormId}", $"/exercises/design?from={form.FormId}", $"/exercises/own/{form.FormId}/file" })
+            Assert.Contains($"\"{address}\"", page, StringComparison.Ordinal);
+        await ClinicApp.SubmitAsync(browser, "/exercises/" + form.FormId, "state-" + form.FormId, []);
+        Assert.Equal(ClinicFormState.Retired, (await made.Stores.Forms.LatestAsync(made.Who, form.FormId))!.State);
+    }
+
+    private static async Task<ProgramBench> BenchAsync(ProgramCase made)
+    {
+        var patientCase = (await made.Desk.LoadAsync(made.Who, made.Patient.Id))!;
+        return new ProgramBench(patientCase, made.Desk, Plan.From(patientCase.Latest?.ToProgram()));
     }
 
     private static async Task<ClinicForm> SaveAsync(ProgramCase made, string name)

@@ -8,19 +8,6 @@ using MomentArm.Web.Pages.Library;
 
 namespace MomentArm.Web.Pages.Designer;
 
-/// <summary>Which picture is shown.</summary>
-public enum PoseShown
-{
-    /// <summary>The start.</summary>
-    Start,
-
-    /// <summary>The end.</summary>
-    End,
-
-    /// <summary>The end with the start behind.</summary>
-    Both,
-}
-
 /// <summary>How a pose stands.</summary>
 /// <param name="Name">Start, end, or a pose between.</param>
 /// <param name="Refusal">Why it can't be; null when it stands.</param>
@@ -52,7 +39,12 @@ public sealed record DesignFigures
     public double Milliseconds { get; init; }
 
     /// <summary>Computes a form.</summary>
-    public static DesignFigures Of(OwnFormFile form, PoseShown shown, ContentLibrary content, ReferenceLoads reference, BodyModel figure)
+    /// <param name="form">As it stands.</param>
+    /// <param name="shown">The pose that is drawn; null for the end with the start behind it.</param>
+    /// <param name="content">The body and its rules.</param>
+    /// <param name="reference">The reference person.</param>
+    /// <param name="figure">The body that is drawn.</param>
+    public static DesignFigures Of(OwnFormFile form, int? shown, ContentLibrary content, ReferenceLoads reference, BodyModel figure)
     {
         ArgumentNullException.ThrowIfNull(form);
         ArgumentNullException.ThrowIfNull(content);
@@ -65,12 +57,14 @@ public sealed record DesignFigures
         return made with { Faults = faults, Milliseconds = Stopwatch.GetElapsedTime(begun).TotalMilliseconds };
     }
 
-    private static DesignFigures Computed(Exercise exercise, PoseShown shown, ContentLibrary content, ReferenceLoads reference, BodyModel figure)
+    private static DesignFigures Computed(Exercise exercise, int? shown, ContentLibrary content, ReferenceLoads reference, BodyModel figure)
     {
         var (movement, points) = (exercise.Movement, content.Body.Points);
         var settled = reference.Loads.Settle(exercise, Side.Right);
         var settler = new Settler(settled.Model, points);
-        var posed = shown == PoseShown.Both ? null : PosedPicture.Of(figure, points, movement, Side.Right, shown == PoseShown.End ? 1 : 0, PictureOptions.Usual);
+        var posed = shown is { } pose
+            ? PosedPicture.Of(figure, points, movement, Side.Right, (double)pose / Math.Max(1, movement.Frames.Length - 1), PictureOptions.Usual)
+            : null;
         return new DesignFigures
         {
             Faults = [],

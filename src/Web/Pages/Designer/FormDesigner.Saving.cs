@@ -12,7 +12,7 @@ public sealed partial class FormDesigner
     {
         if (busy)
             return;
-        if (numberFaults.Count > 0)
+        if (fieldFaults.Any)
         {
             message = (Tone.Stop, "Not saved", "A field holds a number out of range. Mend the marked fields first.");
             return;
@@ -56,9 +56,28 @@ public sealed partial class FormDesigner
     private async Task DropDraftAsync()
     {
         await keeping.CancelAsync();
-        (restored, conflict, message, unkept) = (null, null, null, false);
+        (restored, unreadable, conflict, message, unkept) = (null, null, null, null, false);
         await Forms.DropAsync(who, draftName);
         await LoadAsync(withDraft: false);
+    }
+
+    private async Task TurnAsync()
+    {
+        if (busy || saved is null)
+            return;
+        busy = true;
+        try
+        {
+            var why = await Forms.TurnAsync(who, saved);
+            saved = await Desk.Stores.Forms.LatestAsync(who, saved.FormId) ?? saved;
+            message = why is not null ? (Tone.Stop, "Not done", why)
+                : saved.State == ClinicFormState.InUse ? (Tone.Good, "In use", $"{saved.Name} is offered in the library.")
+                : (Tone.Good, "Retired", $"{saved.Name} is offered no more; programs that have it keep it.");
+        }
+        finally
+        {
+            busy = false;
+        }
     }
 
     private void TakeTheirs()

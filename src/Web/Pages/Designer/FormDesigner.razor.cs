@@ -18,7 +18,7 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(500);
 
-    private readonly HashSet<string> numberFaults = [];
+    private readonly FieldFaults fieldFaults = new();
     private CancellationTokenSource keeping = new();
     private DotNetObjectReference<FormDesigner>? self;
     private ElementReference stage;
@@ -26,11 +26,13 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     private Acting who = null!;
     private Design? design;
     private DesignFigures? figures;
-    private PoseShown shown;
+    private int? shown = 0;
+    private ClinicLibrary library = null!;
     private string draftName = "new";
     private Guid? basedOn;
     private ClinicForm? saved;
     private string? restored;
+    private (string Name, string Why)? unreadable;
     private string? stopped;
     private string? said;
     private bool busy;
@@ -68,12 +70,9 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     [Inject]
     private IJSRuntime Script { get; set; } = null!;
 
-    private int PoseIndex => shown == PoseShown.Start ? 0 : design!.Form.Exercise.Poses.Count - 1;
+    private int PoseIndex => Math.Min(shown ?? int.MaxValue, design!.Form.Exercise.Poses.Count - 1);
 
     private PoseFile Pose => design!.Form.Exercise.Poses[PoseIndex];
-
-    private IReadOnlyList<string> PointNames =>
-        [.. Desk.Content.Body.Points.Groups.Keys.Concat(Desk.Content.Body.Points.Ordered.Select(p => p.Name)).Order(StringComparer.Ordinal)];
 
     private string State => unkept ? "Changed." : saved is not null && restored is null && conflict is null && !design!.CanUndo
         ? FormattableString.Invariant($"Saved as version {saved.Number}.")
@@ -93,7 +92,7 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     [JSInvokable]
     public Task LetGoAsync() => InvokeAsync(() =>
     {
-        if (design is null || shown == PoseShown.Both)
+        if (design is null || shown is null)
             return;
         design.Rest();
         StateHasChanged();
@@ -129,7 +128,7 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     protected override async Task OnInitializedAsync()
     {
         who = (await SignedIn).User.Acting();
-        draftName = FormId ?? DraftName ?? (string.IsNullOrEmpty(From) ? "new" : "new-from-" + From);
+        draftName = (FormId is null ? null : ClinicLibrary.FormOf(FormId)) ?? DraftName ?? (string.IsNullOrEmpty(From) ? "new" : "new-from-" + From);
         await LoadAsync(withDraft: true);
     }
 
@@ -146,14 +145,22 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     private async Task LoadAsync(bool withDraft)
     {
         var (form, why) = await StartAsync();
-        if (withDraft && await Forms.DraftAsync(who, draftName) is { } kept && kept.Draft.Form.Exercise.Poses.Count > 0)
+        if (withDraft && await Forms.DraftAsync(who, draftName) is { } kept)
         {
-            var clinic = await Desk.Stores.Patients.ClinicAsync(who);
-            (form, restored) = (kept.Draft.Form, new ClinicTime(clinic).Stamp(kept.AtUtc));
-            if (kept.Draft.BasedOn != saved?.Id && saved is not null)
-                conflict = new SaveOutcome<ClinicForm>.Conflict(saved, saved.CreatedByName, saved.CreatedAtUtc);
+            if (kept.Draft is { } draft)
+            {
+                var clinic = await Desk.Stores.Patients.ClinicAsync(who);
+                (form, restored) = (draft.Form, new ClinicTime(clinic).Stamp(kept.AtUtc));
+                if (draft.BasedOn != saved?.Id && saved is not null)
+                    conflict = new SaveOutcome<ClinicForm>.Conflict(saved, saved.CreatedByName, saved.CreatedAtUtc);
+            }
+            else
+            {
+                unreadable = (kept.PutAside!, kept.Why!);
+            }
         }
 
+        library = await Desk.LibraryAsync(who);
         if (form is null)
         {
             stopped = why;
@@ -168,7 +175,7 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     {
         if (FormId is null)
             return (await Forms.StartAsync(who, DraftName is null ? From : null), "There is no such form to start from.");
-        saved = await Desk.Stores.Forms.LatestAsync(who, FormId);
+        saved = await Desk.Stores.Forms.LatestAsync(who, ClinicLibrary.FormOf(FormId));
         basedOn = saved?.Id;
         return saved is null
             ? (null, "This clinic has no such form.")
@@ -193,14 +200,16 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
     private void Compute()
     {
         var before = figures?.Picture;
+        if (shown is not null)
+            shown = PoseIndex;
         figures = DesignFigures.Of(design!.Form, shown, Desk.Content, Reference, Pictures.Figure);
         if (figures.Picture is null && before is not null)
             figures = figures with { Picture = before };
     }
 
-    private void Show(PoseShown one)
+    private void Show(int? pose)
     {
-        shown = one;
+        shown = pose;
         design!.Rest();
         Compute();
     }
@@ -214,7 +223,7 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
         else
             design.Redo();
         said = back ? "Taken back." : "Done again.";
-        numberFaults.Clear();
+        fieldFaults.Clear();
         Compute();
         KeepSoon();
     }
@@ -225,6 +234,24 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
         said = $"Working and other side changed places in the {Pose.Name} pose.";
     }
 
+    private void TakePoses((ExerciseFile File, int Shown) change)
+    {
+        shown = change.Shown;
+        Change(design!.Form with { Exercise = change.File });
+        said = FormattableString.Invariant($"{change.File.Poses.Count} poses.");
+    }
+
+    private void SameEverywhere()
+    {
+        var (exercise, pose) = (design!.Form.Exercise, Pose);
+        Change(design.Form with { Exercise = exercise with { Poses = [.. exercise.Poses.Select(p => p with { Contacts = pose.Contacts, Ties = pose.Ties })] } });
+        said = "Every pose now touches and holds the same.";
+    }
+
+    private void SetExercise(ExerciseFile exercise) => Change(design!.Form with { Exercise = exercise });
+
+    private void TakeFacts((ExerciseFile File, string? Joins) change) => Change(design!.Form with { Exercise = change.File }, change.Joins);
+
     private void CopyStart()
     {
         var exercise = design!.Form.Exercise;
@@ -232,13 +259,5 @@ public sealed partial class FormDesigner : ComponentBase, IAsyncDisposable
         poses[^1] = poses[0] with { Name = "end" };
         Change(design.Form with { Exercise = exercise with { Poses = poses } });
         said = "The end is now as the start.";
-    }
-
-    private void TakeFault((string Field, bool Faulty) fault)
-    {
-        if (fault.Faulty)
-            numberFaults.Add(fault.Field);
-        else
-            numberFaults.Remove(fault.Field);
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using MomentArm.Content;
 using MomentArm.Records;
 using MomentArm.Web.Clinic;
@@ -50,10 +51,15 @@ public sealed class FormDesk(RecordsStores stores, ContentLibrary content, House
         if (string.IsNullOrEmpty(from))
             return NewForm.Neutral();
         var source = from.StartsWith(OwnForm.IdStart, StringComparison.Ordinal)
-            ? await stores.Forms.LatestAsync(who, from) is { } row ? Read(row) : null
+            ? await RowAsync(who, from) is { } row ? Read(row) : null
             : ShippedForms.Read(content, settings.ContentPath, from);
         return source is null ? null : NewForm.CopyOf(source, $"{source.Exercise.Name}, our way");
     }
+
+    /// <summary>The version that an id names, or the latest; null when there is none.</summary>
+    public Task<ClinicForm?> RowAsync(Acting who, string id) => ClinicLibrary.VersionIn(id) is { } number
+        ? stores.Forms.VersionAsync(who, ClinicLibrary.FormOf(id), number)
+        : stores.Forms.LatestAsync(who, ClinicLibrary.FormOf(id));
 
     /// <summary>A stored version as a form; null when this program can't read it.</summary>
     public static OwnFormFile? Read(ClinicForm row)
@@ -83,22 +89,82 @@ public sealed class FormDesk(RecordsStores stores, ContentLibrary content, House
     public Task KeepAsync(Acting who, string name, DesignDraft draft) =>
         stores.Drafts.SaveAsync(who, DraftKey(name), JsonSerializer.Serialize(draft, StrictJson.Options));
 
-    /// <summary>A kept draft and when it was kept; null when there is none or it can't be read.</summary>
-    public async Task<(DesignDraft Draft, DateTime AtUtc)?> DraftAsync(Acting who, string name) =>
-        await stores.Drafts.GetAsync(who, DraftKey(name)) is { } row && ReadDraft(row) is { } draft ? (draft, row.UpdatedAtUtc) : null;
+    /// <summary>
+    /// A kept draft and when it was kept; null when there is none. One that can't be read is put aside under another name first, so that nothing
+    /// is written over it, and the reason is told.
+    /// </summary>
+    public async Task<(DesignDraft? Draft, DateTime AtUtc, string? Why, string? PutAside)?> DraftAsync(Acting who, string name)
+    {
+        if (await stores.Drafts.GetAsync(who, DraftKey(name)) is not { } row)
+            return null;
+        var (draft, why) = ReadDraft(row);
+        if (draft is not null)
+            return (draft, row.UpdatedAtUtc, null, null);
+        var aside = $"kept-{Guid.NewGuid().ToString("N")[..8]}";
+        await stores.Drafts.SaveAsync(who, DraftKey(aside), row.Text);
+        await DropAsync(who, name);
+        return (null, row.UpdatedAtUtc, why, aside);
+    }
 
     /// <summary>Drops a draft.</summary>
     public Task DropAsync(Acting who, string name) => stores.Drafts.RemoveAsync(who, DraftKey(name));
 
-    /// <summary>A draft row; null when it can't be read.</summary>
-    public static DesignDraft? ReadDraft(DraftRow row)
+    /// <summary>Retires a form that is in use, or takes a retired one into use; null, or why not.</summary>
+    public async Task<string?> TurnAsync(Acting who, ClinicForm form)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        return await stores.Forms.SetInUseAsync(who, form.Id, form.State != ClinicFormState.InUse) switch
+        {
+            SaveOutcome<ClinicForm>.Refused no => no.Sentence,
+            SaveOutcome<ClinicForm>.Conflict met => met.Sentence,
+            _ => null,
+        };
+    }
+
+    /// <summary>The name of a kept draft.</summary>
+    public static string NameOf(DraftRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Key[DraftStart.Length..];
+    }
+
+    /// <summary>Where the file of a draft is.</summary>
+    public static string DraftFilePath(string name) => $"/exercises/own/drafts/{Uri.EscapeDataString(name)}/file";
+
+    /// <summary>A draft row as a draft, or why it can't be read.</summary>
+    public static (DesignDraft? Draft, string? Why) ReadDraft(DraftRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
         try
         {
-            return JsonSerializer.Deserialize<DesignDraft>(row.Text, StrictJson.Options);
+            if (JsonNode.Parse(row.Text)?["form"] is not JsonObject form)
+                return (null, "It holds no form.");
+            if (form["format"] is JsonValue value && value.TryGetValue<int>(out var format) && format != OwnForm.CurrentFormat)
+                return (null, FormattableString.Invariant($"It is written in format {format}; this program writes {OwnForm.CurrentFormat}."));
+            var draft = JsonSerializer.Deserialize<DesignDraft>(row.Text, StrictJson.Options);
+            return draft is { Form.Exercise.Poses.Count: > 0 } ? (draft, null) : (null, "It has no pose.");
         }
-        catch (JsonException)
+        catch (JsonException error)
+        {
+            return (null, error.Path is { Length: > 0 } path
+                ? $"It is damaged or of another version of the program, at {path.TrimStart('$', '.')}."
+                : "It is damaged or of another version of the program.");
+        }
+        catch (InvalidOperationException)
+        {
+            return (null, "It is damaged.");
+        }
+    }
+
+    /// <summary>The trade name that stands in a draft, read as loosely as can be; null where there is none.</summary>
+    public static string? NameIn(DraftRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        try
+        {
+            return JsonNode.Parse(row.Text)?["form"]?["exercise"]?["name"]?.GetValue<string>() is { Length: > 0 } name ? name : null;
+        }
+        catch (Exception error) when (error is JsonException or InvalidOperationException or FormatException)
         {
             return null;
         }

@@ -73,8 +73,19 @@ public static class NewForm
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(taken);
+        var start = OwnForm.IdStart + Slug(name, "form");
+        var id = start;
+        for (var next = 2; taken.Contains(id); next++)
+            id = FormattableString.Invariant($"{start}-{next}");
+        return id;
+    }
+
+    /// <summary>A text as small letters, digits and hyphens; the other one where nothing of it is left.</summary>
+    public static string Slug(string text, string otherwise)
+    {
+        ArgumentNullException.ThrowIfNull(text);
         var slug = new StringBuilder();
-        foreach (var letter in name.ToLowerInvariant())
+        foreach (var letter in text.ToLowerInvariant())
         {
             if (char.IsAsciiLetterOrDigit(letter))
                 slug.Append(letter);
@@ -82,10 +93,6 @@ public static class NewForm
                 slug.Append('-');
         }
 
-        var start = OwnForm.IdStart + (slug.ToString().Trim('-') is { Length: > 0 } made ? made : "form");
-        var id = start;
-        for (var next = 2; taken.Contains(id); next++)
-            id = FormattableString.Invariant($"{start}-{next}");
-        return id;
+        return slug.ToString().Trim('-') is { Length: > 0 } made ? made : otherwise;
     }
 }

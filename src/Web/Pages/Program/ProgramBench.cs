@@ -125,8 +125,22 @@ public sealed class ProgramBench
     public IEnumerable<Finding> FindingsOf(ProgramItem item)
     {
         ArgumentNullException.ThrowIfNull(item);
-        var ids = Candidates.FirstOrDefault(c => c.Exercise.Id == item.ExerciseId)?.Findings ?? [];
+        var ids = Candidates.FirstOrDefault(c => ClinicLibrary.FormOf(c.Exercise.Id) == ClinicLibrary.FormOf(item.ExerciseId))?.Findings ?? [];
         return ids.Select(id => patientCase.Accepted.FirstOrDefault(f => f.Id == id)).OfType<Finding>();
+    }
+
+    /// <summary>The newer version of the clinic's own form that an item could take; null when it has the one that is offered.</summary>
+    public Exercise? NewerOf(ProgramItem item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return patientCase.Library.Newer(item.ExerciseId);
+    }
+
+    /// <summary>Whether the plan has an exercise, in whatever version.</summary>
+    public bool Has(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return Plan.Items.Any(i => ClinicLibrary.FormOf(i.Item.ExerciseId) == ClinicLibrary.FormOf(exercise.Id));
     }
 
     /// <summary>Names of the exercises in the plan that act on a finding.</summary>
@@ -147,6 +161,7 @@ public sealed class ProgramBench
     {
         Items = [.. Items.Select(item => item with
         {
+            ExerciseId = Exercise(item.ExerciseId)?.Id ?? item.ExerciseId,
             Dose = item.Dose with { DaysPerWeek = Plan.DaysPerWeek },
             Note = string.IsNullOrWhiteSpace(item.Note) ? null : item.Note.Trim(),
             LoadShare = Stored(item),

@@ -26,6 +26,7 @@ export function watch(root, island) {
     void send();
   };
 
+  root.dataset.heard = "";
   root.addEventListener("pointerdown", (event) => {
     const grip = event.target instanceof Element ? event.target.closest("[data-grip]") : null;
     if (!(grip instanceof SVGElement) || event.button !== 0) return;

@@ -56,19 +56,27 @@ export function framesAround(place, count) {
 
 const NUMBER = /-?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gi;
 
+/** Text made of path letters and numbers only. */
+const PATH = /^\s*[Mm\d.+-][MLHVCSQTAZmlhvcsqtaz\d.eE\s,+-]*$/;
+
+/** An arc up to its two flags, which may stand without anything between them and the next number. */
+const ARC = /([Aa])\s*(-?(?:\d+\.?\d*|\.\d+))[\s,]*(-?(?:\d+\.?\d*|\.\d+))[\s,]*(-?(?:\d+\.?\d*|\.\d+))[\s,]+([01])[\s,]*([01])/g;
+
 /**
- * Splits an attribute such as `M0 1L2 3` into its form and its numbers.
+ * Splits an attribute such as `M0 1L2 3` into its form and its numbers. In a path every number stands apart in the form, so that none can
+ * grow into its neighbor, and the flags of an arc are numbers of their own.
  * @param {string} text
  * @returns {{ form: string, numbers: number[] }}
  */
 export function splitNumbers(text) {
   /** @type {number[]} */
   const numbers = [];
-  const form = text.replace(NUMBER, (found) => {
+  const path = PATH.test(text);
+  const form = (path ? text.replace(ARC, '$1$2 $3 $4 $5 $6 ') : text).replace(NUMBER, (found) => {
     numbers.push(Number(found));
-    return '\u0000';
+    return path ? ' \u0000' : '\u0000';
   });
-  return { form, numbers };
+  return { form: path ? form.replace(/[\s,]+/g, ' ').replace(/(^|[A-Za-z]) /g, '$1') : form, numbers };
 }
 
 /**
