@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using MomentArm.Body;
 using MomentArm.Exam;
 
@@ -41,7 +42,8 @@ public sealed record CaseTest
     public Side? Side { get; init; }
 
     /// <summary>positive, negative or unclear; left out for a counted test.</summary>
-    public TestOutcome? Result { get; init; }
+    [JsonPropertyName("result")]
+    public TestOutcome? Outcome { get; init; }
 
     /// <summary>Signs present, for a counted test.</summary>
     public int? Count { get; init; }

@@ -46,16 +46,16 @@ internal sealed class CaseReasoningReader(ReasoningBasis basis, Action<string, s
         var side = test.Sided ? given.Side ?? whole.Complaint.Side : null;
         if (test.CountOf is not { } most)
         {
-            if (given.Count is not null || given.Result is null or TestOutcome.Counted)
+            if (given.Count is not null || given.Outcome is null or TestOutcome.Counted)
             {
                 fault(path, $"{test.Name} is positive, negative or unclear.", "Give that as result, and no count.");
                 return null;
             }
-            return new TestResult(test.Id, side, given.Result.Value);
+            return new TestResult(test.Id, side, given.Outcome.Value);
         }
-        if (given.Result == TestOutcome.Unclear && given.Count is null)
+        if (given.Outcome == TestOutcome.Unclear && given.Count is null)
             return new TestResult(test.Id, side, TestOutcome.Unclear);
-        if (given.Count is not { } count || count < 0 || count > most || given.Result is not (null or TestOutcome.Counted))
+        if (given.Count is not { } count || count < 0 || count > most || given.Outcome is not (null or TestOutcome.Counted))
         {
             fault(path, $"{test.Name} is counted.", $"Give count from 0 to {most}, and no result.");
             return null;

@@ -16,7 +16,7 @@ public static class Odds
     /// <param name="odds">0 or more.</param>
     /// <returns>The probability.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The odds are negative or not a number.</exception>
-    public static double ToProbability(double odds) => odds >= 0 && double.IsFinite(odds)
+    public static double Probability(double odds) => odds >= 0 && double.IsFinite(odds)
         ? odds / (1 + odds)
         : throw new ArgumentOutOfRangeException(nameof(odds), odds, "Odds are 0 or more.");
 
@@ -25,14 +25,14 @@ public static class Odds
     /// <param name="ratio">Likelihood ratio of the result, above 0.</param>
     /// <returns>Probability after.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The probability is not between 0 and 1, or the ratio is not above 0.</exception>
-    public static double After(double before, double ratio) => ToProbability(Of(before) * Positive(ratio));
+    public static double After(double before, double ratio) => Probability(Of(before) * Positive(ratio));
 
     /// <summary>Probability before, from the probability after and the ratio.</summary>
     /// <param name="after">Probability after, above 0 and below 1.</param>
     /// <param name="ratio">Likelihood ratio, above 0.</param>
     /// <returns>Probability before.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The probability is not between 0 and 1, or the ratio is not above 0.</exception>
-    public static double Before(double after, double ratio) => ToProbability(Of(after) / Positive(ratio));
+    public static double Before(double after, double ratio) => Probability(Of(after) / Positive(ratio));
 
     private static double Checked(double probability) => probability is > 0 and < 1
         ? probability

@@ -47,7 +47,7 @@ public static class ProbabilityChain
             sum += weight * Math.Log(used.Value);
             down += Math.Pow(weight * Math.Log(used.Value / used.Interval!.Low), 2);
             up += Math.Pow(weight * Math.Log(used.Interval.High / used.Value), 2);
-            steps.Add(new ChainStep(reading, weight, Odds.ToProbability(Math.Exp(start + sum)), WhyCounted(reading, weight)));
+            steps.Add(new ChainStep(reading, weight, Odds.Probability(Math.Exp(start + sum)), WhyCounted(reading, weight)));
         }
         foreach (var (reading, why) in left)
             steps.Add(new ChainStep(reading, 0, null, why));
@@ -57,7 +57,7 @@ public static class ProbabilityChain
     private static ProbabilityEstimate Finish(double start, double sum, (double Down, double Up) half, ImmutableArray<ChainStep> steps)
     {
         var total = ChainRules.Capped(Math.Exp(sum));
-        double At(double offset) => Odds.ToProbability(Math.Exp(start + Math.Log(total) + offset));
+        double At(double offset) => Odds.Probability(Math.Exp(start + Math.Log(total) + offset));
         var value = ChainRules.Shown(At(0));
         var capped = new List<string>();
         if (Math.Abs(Math.Exp(sum) - total) > 1e-9)
