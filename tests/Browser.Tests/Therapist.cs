@@ -56,7 +56,7 @@ internal sealed class Therapist(IPage page)
         await PressAsync("Enter");
         await LiveAsync();
         var signs = await page.Locator("fieldset.ask").CountAsync();
-        Assert.Equal(10, signs);
+        Assert.Equal(17, signs);
         await page.Locator("fieldset.ask input").First.FocusAsync();
         for (var i = 0; i < signs; i++)
         {

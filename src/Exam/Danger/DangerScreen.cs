@@ -5,6 +5,9 @@ namespace MomentArm.Exam;
 /// <summary>The danger-sign screen: answers in, gate out. The rules are our choice, see docs/models/exam.md section 8.</summary>
 public static class DangerScreen
 {
+    /// <summary>Up to so many open questions are repeated in full in what to do.</summary>
+    private const int ListedQuestions = 4;
+
     /// <summary>
     /// Judges the answers of a person: the general questions, those of the regions of the complaint, and every sign that was
     /// answered yes whether it is asked of this person or not.
@@ -120,7 +123,9 @@ public static class DangerScreen
         if (regionUnknown)
             list.Add("Name the region of the complaint, so that its questions can be asked.");
         var open = unasked.Where(s => !regionUnknown || s.IsGeneral()).Select(s => s.Question).ToArray();
-        if (open.Length > 0)
+        if (open.Length > ListedQuestions)
+            list.Add($"Ask the {Say.Number(open.Length, 0)} open questions.");
+        else if (open.Length > 0)
             list.Add("Ask the open questions: " + string.Join(" ", open));
         list.AddRange(present.Where(p => p.Decision is not null)
             .Select(p => $"On record: {p.Sign.MayMean}. Cleared by {p.Decision!.Who}: {p.Decision.Reason}"));
