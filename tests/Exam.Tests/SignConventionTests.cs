@@ -80,6 +80,20 @@ public class SignConventionTests
     }
 
     [Fact]
+    public void A_knee_that_falls_out_less_far_stands_higher_over_the_table_and_is_told_so()
+    {
+        var measure = Shipped.Measure("bent-knee-fall-out");
+        var found = Interpreter.Interpret(new InterpretationInput
+        {
+            Measure = measure,
+            Now = [.. TypedEntry.Parse("L 22 R 14", measure, null).Measurements],
+        });
+        Assert.Equal(Side.Left, found.Sides!.WorseSide);
+        Assert.Contains(found.Statements, s => s.Text.Contains("8 cm more than the right", StringComparison.Ordinal));
+        Assert.Contains("8 cm more than the right", Assert.Single(FindingsMaker.From([found], null)).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Thigh_length_and_knee_height_give_the_angle_of_the_modified_thomas_test()
     {
         // Method of PMC4560013 (read), numbers ours: thigh 0.42 m, knee 0.06 m below the hip centre: 8.21 degrees past horizontal.

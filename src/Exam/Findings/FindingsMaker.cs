@@ -85,9 +85,12 @@ public static class FindingsMaker
             detail += " Pain held the effort back: the lack may be pain and not weakness.";
         var headline = kind == ImpairmentKind.Weak
             ? $"{Thing(measure, worse)}: {Say.Percent(sides.Deficit)} weaker than the {Say.Side(worse.Other())}"
-            : $"{Thing(measure, worse)}: {amount} {(kind == ImpairmentKind.Short ? "shorter" : "less")} than the {Say.Side(worse.Other())}";
+            : $"{Thing(measure, worse)}: {amount} {Lack(kind, measure)} than the {Say.Side(worse.Other())}";
         return Make(measure, worse, kind, headline, detail, sides.Deficit, affected, beyond);
     }
+
+    private static string Lack(ImpairmentKind kind, Measure measure) =>
+        kind == ImpairmentKind.Short ? "shorter" : measure.Direction == Direction.LowerBetter ? "more" : "less";
 
     private static Finding? Within(Measure measure, Side worse, ImpairmentKind kind, SideComparison sides, string numbers)
     {

@@ -110,6 +110,8 @@ internal static class Sentences
     {
         MeasureKind.Strength => "weaker",
         MeasureKind.MuscleLength => "shorter",
+        // A distance that shrinks as range grows.
+        MeasureKind.RangeOfMotion when measure.Direction == Direction.LowerBetter => "more",
         MeasureKind.RangeOfMotion or MeasureKind.Endurance => "less",
         MeasureKind.Girth => "thicker",
         MeasureKind.PainRating or MeasureKind.PatientSpecific or MeasureKind.Performance or MeasureKind.Questionnaire
