@@ -16,6 +16,9 @@ public sealed record ExamContent(
     /// <summary>Codes that a note may carry.</summary>
     public ImmutableArray<RecordCode> Codes { get; init; } = [];
 
+    /// <summary>Published courses of complaints.</summary>
+    public ImmutableArray<Course> Courses { get; init; } = [];
+
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
@@ -39,6 +42,7 @@ public sealed record ExamContent(
         return new ExamContent([.. measures], [.. norms], [.. signs])
         {
             Codes = [.. CodeReader.ReadAll(folder, faults)],
+            Courses = [.. CourseReader.ReadAll(folder, sources, faults)],
             Predictions = [.. PredictionReader.ReadAll(folder, byId, sources, faults)],
         };
     }

@@ -18,6 +18,7 @@ public static class Schemas
         ("card-words", typeof(CardWordsFile)),
         ("case", typeof(CaseFile)),
         ("content", typeof(AboutFile)),
+        ("courses", typeof(CoursesFile)),
         ("danger-signs", typeof(DangerSignsFile)),
         ("equipment-words", typeof(EquipmentWordsFile)),
         ("exercise", typeof(ExerciseFile)),
