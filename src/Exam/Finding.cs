@@ -17,4 +17,8 @@ public sealed record Finding(
     double Weight,
     bool? BeyondError,
     Impairment? Impairment,
-    IReadOnlyList<string> MeasureIds);
+    IReadOnlyList<string> MeasureIds)
+{
+    /// <summary>For a finding about change over time: better (true) or worse (false); null for all others.</summary>
+    public bool? Better { get; init; }
+}

@@ -87,11 +87,64 @@ public class FindingsMakerTests
             FindingsMaker.From([.. there.Reverse()], Side.Left).Select(f => f.Id));
     }
 
+    [Theory]
+    [InlineData("lsd L 5, R 1", true)]
+    [InlineData("lsd L 3, R 3", false)]
+    public void Poor_step_down_quality_is_poor_control_of_hip_abduction_because_the_measure_says_so(string line, bool poor)
+    {
+        // Published grading of the six-point scale: 0 to 1 good, 2 to 3 medium, 4 and more poor (piva-stepdown).
+        var findings = From(Side.Left, line);
+        Assert.Equal(poor, findings.Any(f => f.Impairment is { Kind: ImpairmentKind.PoorControl, Side: Side.Left, Action: JointAction.HipAbduction }));
+        if (!poor)
+            Assert.Empty(findings);
+    }
+
+    [Theory]
+    [InlineData("single hop L 90 cm, R 150 cm")]
+    [InlineData("sls L 5 s, R 40 s")]
+    [InlineData("lefs 30")]
+    [InlineData("groc -4")]
+    [InlineData("run week 40 km")]
+    public void Tasks_questionnaires_judgment_and_load_never_become_an_impairment_by_themselves(string line) =>
+        Assert.All(From(Side.Left, line), f => Assert.Null(f.Impairment));
+
+    [Fact]
+    public void A_task_far_behind_the_other_side_and_a_judgment_below_zero_are_told()
+    {
+        Assert.Contains("worse than the right", Assert.Single(From(Side.Left, "sls L 5 s, R 40 s"), f => f.MeasureIds.Contains("single-leg-stance-open") && f.Id.EndsWith("left:told", StringComparison.Ordinal)).Headline, StringComparison.Ordinal);
+        Assert.Contains("worse than at the start", Assert.Single(From(Side.Left, "groc -4")).Headline, StringComparison.Ordinal);
+        Assert.Empty(From(Side.Left, "groc 4"));
+    }
+
+    [Fact]
+    public void Findings_of_goals_and_of_the_working_pattern_rise_and_those_within_error_do_not()
+    {
+        var there = Interpretations(Side.Left, "slr L 62 R 75; hip abd R 118 at 36 cm, L 149; knee flex L 126 R 131");
+        var plain = FindingsMaker.From(there, Side.Left);
+        var goal = FindingsMaker.From(there, Side.Left, relevance: FindingRelevance.None with { GoalMeasures = ["hip-abduction-strength", "knee-flexion-range"] });
+        var both = FindingsMaker.From(there, Side.Left, relevance: new(["hip-abduction-strength"], [JointAction.HipAbduction], []));
+        double Of(IEnumerable<Finding> from, string measure) => from.Single(f => f.MeasureIds.Contains(measure)).Weight;
+        var before = Of(plain, "hip-abduction-strength");
+        // Rule of ours: weight + share (1 - weight), shares 0.3 and 0.2.
+        Assert.Equal(before + (0.3 * (1 - before)), Of(goal, "hip-abduction-strength"), 9);
+        Assert.Equal(before + (0.5 * (1 - before)), Of(both, "hip-abduction-strength"), 9);
+        Assert.Equal(Of(plain, "straight-leg-raise"), Of(both, "straight-leg-raise"), 9);
+        Assert.Equal(FindingRules.WithinErrorWeight, Of(goal, "knee-flexion-range"), 9);
+        Assert.Equal("hip-abduction-strength", both[0].MeasureIds[0]);
+    }
+
     private static ImmutableArray<Finding> From(Side? affected, string line) =>
         FindingsMaker.From(Interpretations(affected, line), affected);
 
-    private static ImmutableArray<Interpretation> Interpretations(Side? affected, string line)
+    internal static ImmutableArray<Interpretation> Interpretations(Side? affected, string line, params string[] earlier)
     {
+        var before = earlier.Select((text, i) =>
+        {
+            var read = TypedEntry.Parse(text, Shipped.Exam.Measures);
+            Assert.Empty(read.Faults);
+            return new EarlierVisit(i + 1, new DateOnly(2026, 1, 5).AddDays(14 * i), read.Measurements);
+        }).ToImmutableArray();
+
         var typed = TypedEntry.Parse(line, Shipped.Exam.Measures);
         Assert.Empty(typed.Faults);
         return
@@ -100,6 +153,7 @@ public class FindingsMakerTests
             {
                 Measure = Shipped.Measure(g.Key),
                 Now = [.. g],
+                Earlier = before,
                 Person = new Physique(Sex.Male, 34, 1.80, 70),
                 AffectedSide = affected,
                 Norms = Shipped.Exam.Norms,

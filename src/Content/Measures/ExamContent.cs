@@ -25,6 +25,9 @@ public sealed record ExamContent(
     /// <summary>Working hypotheses, their questions and tests, and the yellow flags.</summary>
     public ReasoningBasis Reasoning { get; init; } = ReasoningBasis.Empty;
 
+    /// <summary>Published courses of complaints.</summary>
+    public ImmutableArray<Course> Courses { get; init; } = [];
+
     /// <summary>A measure by id; null when there is none.</summary>
     public Measure? Measure(string id) => Measures.FirstOrDefault(m => m.Id == id);
 
@@ -49,6 +52,7 @@ public sealed record ExamContent(
         return new ExamContent([.. measures], [.. norms], [.. signs])
         {
             Codes = [.. CodeReader.ReadAll(folder, faults)],
+            Courses = [.. CourseReader.ReadAll(folder, sources, faults)],
             Predictions = [.. PredictionReader.ReadAll(folder, byId, sources, faults)],
             Rules = [.. rules],
         };

@@ -45,6 +45,7 @@ internal static class MeasureConversion
             Strength = file.Strength is { } strength ? ToStrength(strength) : null,
             Length = file.Length is { } length ? ToLength(length) : null,
             Questionnaire = file.Questionnaire is { } questionnaire ? ToQuestionnaire(questionnaire) : null,
+            Shows = file.Shows is { } shows ? new ShownLack(shows.Kind, shows.Action, shows.From * scale, shows.Words) : null,
             CoreMinutes = file.CoreMinutes,
             Cautions = [.. file.Cautions],
             Sources = [.. file.Sources],

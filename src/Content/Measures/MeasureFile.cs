@@ -41,7 +41,7 @@ public sealed record MeasureFile
     /// <summary>What zero and sign mean.</summary>
     public string? Convention { get; init; }
 
-    /// <summary>Joint action, for range and strength.</summary>
+    /// <summary>Joint action, for range, strength and endurance.</summary>
     public JointAction? Action { get; init; }
 
     /// <summary>Muscle group, for muscle length.</summary>
@@ -80,6 +80,9 @@ public sealed record MeasureFile
     /// <summary>Items and scoring, for questionnaires.</summary>
     public QuestionnaireFile? Questionnaire { get; init; }
 
+    /// <summary>The lack that a task or a load history shows by its own definition.</summary>
+    public ShownLackFile? Shows { get; init; }
+
     /// <summary>Minutes of the patient's time as part of the short core set of its regions.</summary>
     public double? CoreMinutes { get; init; }
 
@@ -91,6 +94,22 @@ public sealed record MeasureFile
 
     /// <summary>Whether every figure was read in its source.</summary>
     public required bool Verified { get; init; }
+}
+
+/// <summary>A lack that a measure shows by its own definition.</summary>
+public sealed record ShownLackFile
+{
+    /// <summary>poorControl or lowLoadTolerance.</summary>
+    public required ImpairmentKind Kind { get; init; }
+
+    /// <summary>The joint action it is seen in.</summary>
+    public JointAction? Action { get; init; }
+
+    /// <summary>Value from which, toward worse, the source calls it a lack.</summary>
+    public double? From { get; init; }
+
+    /// <summary>What the source calls it, in our words.</summary>
+    public required string Words { get; init; }
 }
 
 /// <summary>How a measure is taken.</summary>

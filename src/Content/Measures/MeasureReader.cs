@@ -61,10 +61,10 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
 
     private void CheckKind(MeasureFile raw)
     {
-        if (raw.Kind is MeasureKind.Strength != raw.Action is not null && raw.Kind is not MeasureKind.RangeOfMotion)
+        if (raw.Kind is MeasureKind.Strength != raw.Action is not null && raw.Kind is not (MeasureKind.RangeOfMotion or MeasureKind.Endurance))
             Fault(
                 "action", $"A measure of kind {raw.Kind} {(raw.Action is null ? "needs" : "has no")} joint action.",
-                "Name it for strength, and for range where the body model has the joint.");
+                "Name it for strength, and for range and endurance where the body model has the joint.");
         if (raw.Kind is MeasureKind.MuscleLength != raw.Group is not null)
             Fault(
                 "group", $"A measure of kind {raw.Kind} {(raw.Group is null ? "needs" : "has no")} muscle group.",
@@ -83,6 +83,8 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
                 "Give it for questionnaires only.");
         if (raw.Questionnaire is { } questionnaire)
             CheckQuestionnaire(questionnaire);
+        if (raw.Shows is { } shows)
+            CheckShows(raw, shows);
         if (raw.CoreMinutes is { } minutes && minutes is not (> 0 and <= 3))
             Fault("coreMinutes", "A part of the core set takes over 0 and up to 3 minutes.", "Give the minutes, or leave it out.");
         if (raw.Strength is not { } strength)
@@ -96,6 +98,17 @@ internal sealed class MeasureReader(ISet<string> sources, FaultList faults)
             foreach (var fault in FrameCheck.Faults(PoseConversion.ToLimb(limb), name))
                 Fault(fault.Place, fault.What, fault.Mend);
         }
+    }
+
+    private void CheckShows(MeasureFile raw, ShownLackFile shows)
+    {
+        if (raw.Kind is not (MeasureKind.Performance or MeasureKind.LoadHistory)
+            || shows.Kind is not (ImpairmentKind.PoorControl or ImpairmentKind.LowLoadTolerance))
+            Fault("shows.kind", $"A measure of kind {raw.Kind} can't name {shows.Kind} itself.", "Name poorControl or lowLoadTolerance, for tasks and load histories only.");
+        if (shows.From is { } from && (raw.Direction == Direction.Neither || from < raw.Range.HardLow || from > raw.Range.HardHigh))
+            Fault("shows.from", "The value from which it is a lack is not usable.", "Give a value inside the hard range, for a measure with a better direction.");
+        if (string.IsNullOrWhiteSpace(shows.Words))
+            Fault("shows.words", "What the source calls it is empty.", "Say it in a few words.");
     }
 
     private void CheckQuestionnaire(QuestionnaireFile raw)

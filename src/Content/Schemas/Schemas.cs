@@ -19,6 +19,7 @@ public static class Schemas
         ("case", typeof(CaseFile)),
         ("clinical-tests", typeof(ClinicalTestsFile)),
         ("content", typeof(AboutFile)),
+        ("courses", typeof(CoursesFile)),
         ("danger-signs", typeof(DangerSignsFile)),
         ("equipment-words", typeof(EquipmentWordsFile)),
         ("exercise", typeof(ExerciseFile)),

@@ -30,6 +30,15 @@ public static class FindingRules
     /// <summary>Weight of a difference that is within error: shown last, never acted on.</summary>
     public const double WithinErrorWeight = 0.05;
 
+    /// <summary>Weight of a change for the better: told, nothing to act on.</summary>
+    public const double BetterWeight = 0.1;
+
+    /// <summary>Part of the way to 1 that a finding goes up when an open goal is counted by its measure.</summary>
+    public const double GoalShare = 0.3;
+
+    /// <summary>Part of the way to 1 that a finding goes up when it fits the working pattern.</summary>
+    public const double PatternShare = 0.2;
+
     /// <summary>Weight from the size of the lack, the side, and whether it is beyond error.</summary>
     /// <param name="deficit">Lack as a fraction, 0 to 1; 0.4 and more counts in full.</param>
     /// <param name="onAffectedSide">True on the affected side, false on the other, null when no side is named.</param>

@@ -14,12 +14,17 @@ public static class FindingsMaker
     /// <param name="affectedSide">The affected side, if one is named.</param>
     /// <param name="observations">Words and manual grades of this visit.</param>
     /// <param name="measures">Measures that the observations may belong to.</param>
-    /// <returns>Findings, heaviest first; equal weights by id. One per measure, side and kind.</returns>
+    /// <param name="relevance">What matters to this person beyond the numbers; null when nothing is known.</param>
+    /// <returns>
+    /// Findings, heaviest first; equal weights by id. One per measure, side and kind. What became worse beyond error is a finding
+    /// of its own, what became better another; all that stayed within error is told in one.
+    /// </returns>
     public static ImmutableArray<Finding> From(
         IReadOnlyList<Interpretation> interpretations,
         Side? affectedSide,
         IReadOnlyList<Observation>? observations = null,
-        IReadOnlyList<Measure>? measures = null)
+        IReadOnlyList<Measure>? measures = null,
+        FindingRelevance? relevance = null)
     {
         ArgumentNullException.ThrowIfNull(interpretations);
         var all = new List<Finding>();
@@ -28,9 +33,14 @@ public static class FindingsMaker
             if (SideFinding(found, affectedSide) is { } side)
                 all.Add(side);
             all.AddRange(NormFindings(found, affectedSide));
+            all.AddRange(ShownFindings(found, affectedSide));
             all.AddRange(PainFindings(found, affectedSide));
             all.AddRange(ActivityFindings(found));
+            all.AddRange(ChangeFindings.Of(found, affectedSide));
         }
+
+        if (ChangeFindings.Unchanged(interpretations) is { } unchanged)
+            all.Add(unchanged);
 
         var numbered = all.Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
         foreach (var observation in observations ?? [])
@@ -42,12 +52,15 @@ public static class FindingsMaker
 
         return [.. all
             .GroupBy(f => f.Id, StringComparer.Ordinal)
-            .Select(g => g.OrderByDescending(f => f.Weight).First())
+            .Select(g => (relevance ?? FindingRelevance.None).Weigh(g.OrderByDescending(f => f.Weight).First()))
             .OrderByDescending(f => f.Weight)
             .ThenBy(f => f.Id, StringComparer.Ordinal)];
     }
 
-    /// <summary>The kind of lack a measure can show; null for pain ratings.</summary>
+    /// <summary>
+    /// The kind of lack a measure shows; null for what is told without one. Tasks show one only where the measure itself names it;
+    /// questionnaires, ratings, girth and the patient's own judgment never do.
+    /// </summary>
     internal static ImpairmentKind? KindOf(Measure measure) => measure.Kind switch
     {
         MeasureKind.Strength => ImpairmentKind.Weak,
@@ -55,22 +68,21 @@ public static class FindingsMaker
         MeasureKind.RangeOfMotion => ImpairmentKind.Stiff,
         MeasureKind.PatientSpecific => ImpairmentKind.Activity,
         MeasureKind.Endurance => ImpairmentKind.Tires,
-        MeasureKind.PainRating or MeasureKind.Performance or MeasureKind.Questionnaire or MeasureKind.GlobalChange
-            or MeasureKind.Girth or MeasureKind.LoadHistory => null,
+        MeasureKind.Performance or MeasureKind.LoadHistory => measure.Shows?.Kind,
+        MeasureKind.PainRating or MeasureKind.Questionnaire or MeasureKind.GlobalChange or MeasureKind.Girth => null,
     };
 
-    internal static string IdOf(Measure measure, Side? side, ImpairmentKind kind, string? extra = null)
+    internal static string IdOf(Measure measure, Side? side, ImpairmentKind? kind, string? extra = null)
     {
-        var parts = new[] { measure.Id, Say.Side(side), kind.ToString().ToLowerInvariant(), extra };
+        var parts = new[] { measure.Id, Say.Side(side), kind?.ToString().ToLowerInvariant() ?? "told", extra };
         return string.Join(':', parts.Where(p => !string.IsNullOrEmpty(p)));
     }
 
     private static Finding? SideFinding(Interpretation found, Side? affected)
     {
-        if (found.Sides is not { WorseSide: { } worse } sides || KindOf(found.Measure) is not { } kind
-            || sides.Verdict == ErrorVerdict.NotComparable)
+        if (found.Sides is not { } sides || sides.Verdict == ErrorVerdict.NotComparable || (sides.WorseSide ?? Thicker(found)) is not { } worse)
             return null;
-        var measure = found.Measure;
+        var (measure, kind) = (found.Measure, KindOf(found.Measure));
         var amount = Sentences.Amount(measure, sides.ByTorque, sides.Difference);
         var numbers = $"{Both(found)}; difference {amount}";
         if (sides.Verdict == ErrorVerdict.WithinError)
@@ -85,14 +97,23 @@ public static class FindingsMaker
             detail += " Pain held the effort back: the lack may be pain and not weakness.";
         var headline = kind == ImpairmentKind.Weak
             ? $"{Thing(measure, worse)}: {Say.Percent(sides.Deficit)} weaker than the {Say.Side(worse.Other())}"
-            : $"{Thing(measure, worse)}: {amount} {Lack(kind, measure)} than the {Say.Side(worse.Other())}";
+            : $"{Thing(measure, worse)}: {amount} {Lack(measure)} than the {Say.Side(worse.Other())}";
         return Make(measure, worse, kind, headline, detail, sides.Deficit, affected, beyond);
     }
 
-    private static string Lack(ImpairmentKind kind, Measure measure) =>
-        kind == ImpairmentKind.Short ? "shorter" : measure.Direction == Direction.LowerBetter ? "more" : "less";
+    // A distance that grows as range shrinks is more, not less.
+    private static string Lack(Measure measure) =>
+        measure is { Kind: MeasureKind.RangeOfMotion, Direction: Direction.LowerBetter } ? "more" : Sentences.Worse(measure);
 
-    private static Finding? Within(Measure measure, Side worse, ImpairmentKind kind, SideComparison sides, string numbers)
+    // Where neither direction is better only the thicker limb is told: swelling on one side looks like loss on the other.
+    private static Side? Thicker(Interpretation found)
+    {
+        if (found.Measure.Kind != MeasureKind.Girth || found.Of(Side.Left) is not { } left || found.Of(Side.Right) is not { } right)
+            return null;
+        return left.Value.CompareTo(right.Value) switch { > 0 => Side.Left, < 0 => Side.Right, _ => null };
+    }
+
+    private static Finding? Within(Measure measure, Side worse, ImpairmentKind? kind, SideComparison sides, string numbers)
     {
         if (sides.Detectable is not { } mdc || sides.Difference < mdc / 2)
             return null;
@@ -111,8 +132,7 @@ public static class FindingsMaker
 
     private static IEnumerable<Finding> NormFindings(Interpretation found, Side? affected)
     {
-        if (KindOf(found.Measure) is not { } kind)
-            yield break;
+        var kind = KindOf(found.Measure);
         foreach (var norm in found.Norms.Where(n => n.Low == true))
         {
             var usual = norm.Norm.Mean ?? norm.Norm.Limit ?? 0;
@@ -122,6 +142,29 @@ public static class FindingsMaker
                 ? $"z {Say.Number(z, 2)}, percentile {Say.Number(percentile)}, in {norm.Norm.Population}."
                 : $"Limit {Say.Number(norm.Norm.Limit!.Value / found.Measure.Shown.StoredPerShown)}{found.Measure.Shown.Suffix}, in {norm.Norm.Population}.";
             yield return Make(found.Measure, norm.Side, kind, headline, detail, deficit, affected, true);
+        }
+    }
+
+    // What the measure itself calls a lack from a value on, and what the patient judges worse.
+    private static IEnumerable<Finding> ShownFindings(Interpretation found, Side? affected)
+    {
+        var measure = found.Measure;
+        var span = measure.HardRange.High - measure.HardRange.Low;
+        foreach (var reading in found.Readings)
+        {
+            var side = reading.Measurement.Side;
+            if (measure.Shows is { From: { } from } shows && measure.Gain(from, reading.Value) <= 0)
+            {
+                var detail = $"{shows.Words} ({(measure.Direction == Direction.LowerBetter ? "from" : "up to")} {Say.Shown(measure, from)}). "
+                    + $"{string.Join(' ', measure.Cautions)}";
+                var deficit = Math.Clamp((Math.Abs(reading.Value - from) / span) + FindingRules.DeficitOfWords, 0, 1);
+                yield return Make(measure, side, shows.Kind, $"{Thing(measure, side)}: {reading.Shown}", detail.TrimEnd(), deficit, affected, null);
+            }
+
+            if (measure.Kind == MeasureKind.GlobalChange && reading.Value < 0)
+                yield return Make(
+                    measure, side, null, $"{Thing(measure, side)}: {reading.Shown}, worse than at the start",
+                    "The patient's own judgment; below 0 is worse.", Math.Abs(reading.Value) / span, affected, null);
         }
     }
 
@@ -157,15 +200,16 @@ public static class FindingsMaker
     }
 
     internal static Finding Make(
-        Measure measure, Side? side, ImpairmentKind kind, string headline, string detail, double deficit, Side? affected,
+        Measure measure, Side? side, ImpairmentKind? kind, string headline, string detail, double deficit, Side? affected,
         bool? beyond)
     {
-        bool? onAffected = affected is null || side is null ? null : side == affected;
-        var impairment = new Impairment(kind, side, measure.Action, measure.Group, deficit);
+        var impairment = kind is { } lack ? new Impairment(lack, side, measure.Action ?? measure.Shows?.Action, measure.Group, deficit) : null;
         return new Finding(
-            IdOf(measure, side, kind), headline, detail, FindingRules.Weight(deficit, onAffected, beyond),
+            IdOf(measure, side, kind), headline, detail, FindingRules.Weight(deficit, OnAffected(side, affected), beyond),
             beyond, impairment, [measure.Id]);
     }
+
+    internal static bool? OnAffected(Side? side, Side? affected) => affected is null || side is null ? null : side == affected;
 
     internal static string Thing(Measure measure, Side? side) => measure.Name + OnSide(side);
 
@@ -178,7 +222,7 @@ public static class FindingsMaker
         return string.Join(", ", parts);
     }
 
-    private static string DefaultText(Measure measure) => measure.Unit switch
+    internal static string DefaultText(Measure measure) => measure.Unit switch
     {
         MeasureUnit.Radians => Say.Number(Say.Degrees(FindingRules.AngleLimitRad)) + "°",
         MeasureUnit.Newtons => Say.Percent(FindingRules.ForceLimitFraction),

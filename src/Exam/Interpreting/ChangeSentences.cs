@@ -9,7 +9,8 @@ internal static class ChangeSentences
         found.Changes.Select(c => new Statement(
             c.SinceFirst ? StatementTopic.SinceFirst : StatementTopic.SinceLast, c.Side, Text(found.Measure, c), ToneOf(c)));
 
-    private static string Text(Measure measure, ChangeOverTime change)
+    /// <summary>The sentence of one change.</summary>
+    public static string Text(Measure measure, ChangeOverTime change)
     {
         var isMean = measure.Kind == MeasureKind.PatientSpecific && change.Activity is null && change.Side is null;
         var start = isMean ? "Mean of the activities: " : Sentences.Start(change.Side, change.Activity);
@@ -18,7 +19,8 @@ internal static class ChangeSentences
         return $"{start}{values}: {Verdict(measure, change)}.";
     }
 
-    private static string Value(Measure measure, ChangeOverTime change, double value) =>
+    /// <summary>A value of a change with its unit.</summary>
+    public static string Value(Measure measure, ChangeOverTime change, double value) =>
         change.ByTorque ? Say.Torque(value) : Say.Shown(measure, value);
 
     private static string Verdict(Measure measure, ChangeOverTime change)

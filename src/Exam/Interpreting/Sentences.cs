@@ -106,7 +106,7 @@ internal static class Sentences
         return Tone.Neutral;
     }
 
-    private static string Worse(Measure measure) => measure.Kind switch
+    internal static string Worse(Measure measure) => measure.Kind switch
     {
         MeasureKind.Strength => "weaker",
         MeasureKind.MuscleLength => "shorter",

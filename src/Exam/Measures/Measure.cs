@@ -48,7 +48,7 @@ public sealed record Measure
     /// <summary>What the number means where its sign or zero is not plain; null where it is.</summary>
     public string? Convention { get; init; }
 
-    /// <summary>The joint action concerned, for range and strength.</summary>
+    /// <summary>The joint action concerned, for range, strength and endurance.</summary>
     public JointAction? Action { get; init; }
 
     /// <summary>The muscle group concerned, for muscle length.</summary>
@@ -86,6 +86,9 @@ public sealed record Measure
 
     /// <summary>Items and scoring; present for questionnaires only.</summary>
     public QuestionnaireSetUp? Questionnaire { get; init; }
+
+    /// <summary>The lack that the measure itself shows, for tasks and load; null where it shows none.</summary>
+    public ShownLack? Shows { get; init; }
 
     /// <summary>Minutes of the patient's time as part of the short core set of its regions; null when not in it.</summary>
     public double? CoreMinutes { get; init; }

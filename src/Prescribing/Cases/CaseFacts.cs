@@ -22,4 +22,7 @@ public sealed record CaseFacts(
 {
     /// <summary>Whether norms that nobody read in their source are shown beside values.</summary>
     public bool ShowUnverified { get; init; } = true;
+
+    /// <summary>What matters to this person when findings are ranked.</summary>
+    public FindingRelevance Relevance { get; init; } = FindingRelevance.None;
 }

@@ -47,7 +47,7 @@ public sealed record CaseReading
         return new CaseReading
         {
             Interpretations = interpretations,
-            Findings = FindingsMaker.From(interpretations, facts.AffectedSide, today?.Observations, basis.Measures),
+            Findings = FindingsMaker.From(interpretations, facts.AffectedSide, today?.Observations, basis.Measures, facts.Relevance),
             Irritability = Grade(facts, basis, today),
             Loads = new PersonalLoads(new PersonBody(
                 model, basis.Points, muscles, new PatientCapacity(basis.Capacities, facts.Person, model, tests))),

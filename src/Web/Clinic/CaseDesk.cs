@@ -67,7 +67,10 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, Clini
             [.. visits.Where(v => shownRow is null || v.Number <= shownRow.Number).Select(v => new CaseVisit(
                 v.Number, v.Day, [.. measured.Where(m => m.VisitId == v.Id).Select(m => m.Row.ToMeasurement())],
                 [.. seen.Where(o => o.VisitId == v.Id).Select(o => o.Row.ToObservation())]))],
-            episode.Irritability);
+            episode.Irritability)
+        {
+            Relevance = await RelevanceAsync(who, episode.Id),
+        };
         return new PatientCase
         {
             Patient = patient,
@@ -84,6 +87,16 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, Clini
             Library = await libraries.ForAsync(who),
         };
     }
+
+    // Findings that an open goal is counted by rank higher.
+    private async Task<FindingRelevance> RelevanceAsync(Acting who, Guid episodeId) => FindingRelevance.None with
+    {
+        GoalMeasures =
+        [
+            .. (await stores.Goals.ListAsync(who, episodeId)).Where(g => g.State == GoalState.Open)
+                .Select(g => g.MeasureId).OfType<string>().Distinct().Order(StringComparer.Ordinal),
+        ],
+    };
 
     /// <summary>
     /// The gate of a visit: the general danger signs, those of its regions, and the rules that came out positive; everything

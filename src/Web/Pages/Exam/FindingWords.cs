@@ -10,7 +10,14 @@ public static class FindingWords
     public static (string Words, Tone Tone) Verdict(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        return finding.BeyondError switch
+        return finding.Better is { } better && finding.BeyondError == true
+            ? better ? ("better beyond error", Tone.Good) : ("worse beyond error", Tone.Watch)
+            : Against(finding.BeyondError);
+    }
+
+    private static (string Words, Tone Tone) Against(bool? beyondError)
+    {
+        return beyondError switch
         {
             true => ("beyond error", Tone.Watch),
             false => ("within error", Tone.Good),
@@ -23,7 +30,7 @@ public static class FindingWords
     {
         ArgumentNullException.ThrowIfNull(finding);
         if (finding.Impairment is not { } lack)
-            return finding.BeyondError == false ? "Feeds nothing: a difference within error is not acted on." : "Feeds nothing: for the record.";
+            return finding.BeyondError == false ? "Feeds nothing: a difference within error is not acted on." : "Feeds no exercise by itself: for the record and for your judgment.";
         var side = lack.Side is { } one ? $" on the {Say.Side(one)}" : "";
         var what = lack.Kind switch
         {
