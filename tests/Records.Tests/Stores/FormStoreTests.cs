@@ -20,6 +20,21 @@ public sealed class FormStoreTests
     }
 
     [Fact]
+    public async Task A_replaced_version_is_still_there_by_its_number_and_only_for_its_clinic()
+    {
+        await using var records = await TestRecords.CreateAsync();
+        var forms = records.Stores.Forms;
+        var first = (await forms.SaveAsync(records.Ana, Form("one"), null)).Require();
+        Assert.Empty(await forms.ReplacedAsync(records.Ana));
+        await forms.SaveAsync(records.Ben, Form("two"), first.Id);
+        Assert.Equal([first.Id], (await forms.ReplacedAsync(records.Ana)).Select(f => f.Id));
+        Assert.Equal("one", (await forms.VersionAsync(records.Ana, "own-lean", 1))!.Document);
+        Assert.Null(await forms.VersionAsync(records.Ana, "own-lean", 3));
+        Assert.Empty(await forms.ReplacedAsync(records.Cleo));
+        Assert.Null(await forms.VersionAsync(records.Cleo, "own-lean", 1));
+    }
+
+    [Fact]
     public async Task Of_two_who_edit_one_form_the_second_is_shown_what_stands_and_overwrites_nothing()
     {
         await using var records = await TestRecords.CreateAsync();
