@@ -75,6 +75,12 @@ export function focusSoon(id, tries = 20) {
   else if (tries > 0) setTimeout(() => focusSoon(id, tries - 1), 50);
 }
 
+/** Puts a text into a field that the server does not write by itself. @param {string} id @param {string} text */
+export function write(id, text) {
+  const field = document.getElementById(id);
+  if (field instanceof HTMLInputElement && field.value !== text) field.value = text;
+}
+
 /** Goes on from a cell as Enter does. @param {HTMLElement} root @param {string} id */
 export function stepFrom(root, id) {
   const cell = document.getElementById(id);
