@@ -8,8 +8,8 @@ public class EveryPageTests(Chromium chromium) : IClassFixture<Chromium>
 {
     private static readonly string[] Paths =
     [
-        "/", "/patients", "/patients?q=ro", "/patients/new", "{p}", "{p}/edit", "{p}/exam", "{p}/screen", "{p}/letter", "{p}/findings", "{p}/goals", "{p}/chart", "{p}/note", "{p}/program", "{p}/teach",
-        "{p}/handout", "{p}/progress", "{p}/audit", "/audit", "/exercises", "/exercises/clam", "/exercises/single-leg-bridge?patient={id}", "/exercises/sheet", "/exercises?patient={id}&from=10&to=90", "/exercises/compare?id=clam&id=bridge&id=sit-to-stand", "/cards", "/cards/outer-knee-band", "/cards/side-of-hip-tendon?language=es", "/about", "/not-there",
+        "/", "/patients", "/patients?q=ro", "/patients/new", "{p}", "{p}/edit", "{p}/exam", "{p}/screen", "{p}/letter", "{p}/reasoning", "{p}/findings", "{p}/goals", "{p}/chart", "{p}/note", "{p}/program", "{p}/teach",
+        "{p}/handout", "{p}/progress", "{p}/report", "{p}/report?kind=discharge", "{p}/audit", "/audit", "/exercises", "/exercises/clam", "/exercises/single-leg-bridge?patient={id}", "/exercises/sheet", "/exercises?patient={id}&from=10&to=90", "/exercises/compare?id=clam&id=bridge&id=sit-to-stand", "/cards", "/cards/outer-knee-band", "/cards/side-of-hip-tendon?language=es", "/about", "/not-there",
     ];
 
     /// <summary>Pages that look otherwise for other patients: open danger signs, no program, a program waiting, red days.</summary>

@@ -63,7 +63,8 @@ internal static class ChangeFindings
         };
         var name = FindingsMaker.Thing(measure, change.Side) + (change.Activity is { Length: > 0 } activity ? $" ({activity})" : "");
         var day = change.SinceDay.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        var detail = ChangeSentences.Text(measure, change);
+        var verdict = ChangeSentences.Verdict(measure, change);
+        var detail = $"{char.ToUpperInvariant(verdict[0])}{verdict[1..]}.";
         if (beyond is null)
             detail += $" Our default limit is {FindingsMaker.DefaultText(measure)}.";
         return new Finding(

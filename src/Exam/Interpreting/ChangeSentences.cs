@@ -9,8 +9,7 @@ internal static class ChangeSentences
         found.Changes.Select(c => new Statement(
             c.SinceFirst ? StatementTopic.SinceFirst : StatementTopic.SinceLast, c.Side, Text(found.Measure, c), ToneOf(c)));
 
-    /// <summary>The sentence of one change.</summary>
-    public static string Text(Measure measure, ChangeOverTime change)
+    private static string Text(Measure measure, ChangeOverTime change)
     {
         var isMean = measure.Kind == MeasureKind.PatientSpecific && change.Activity is null && change.Side is null;
         var start = isMean ? "Mean of the activities: " : Sentences.Start(change.Side, change.Activity);
@@ -23,7 +22,8 @@ internal static class ChangeSentences
     public static string Value(Measure measure, ChangeOverTime change, double value) =>
         change.ByTorque ? Say.Torque(value) : Say.Shown(measure, value);
 
-    private static string Verdict(Measure measure, ChangeOverTime change)
+    /// <summary>What a change amounts to, without a full stop: "really better (beyond 16 N)".</summary>
+    public static string Verdict(Measure measure, ChangeOverTime change)
     {
         var way = change.Better switch { true => "better", false => "worse", null => "changed" };
         if (change.Before == change.After && change.Verdict != ChangeVerdict.NotComparable)

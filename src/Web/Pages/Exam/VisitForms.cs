@@ -76,8 +76,28 @@ public sealed class NoteForm
     /// <summary>Version of the visit that was read.</summary>
     public Guid Version { get; set; }
 
-    /// <summary>"sign" to sign after saving.</summary>
+    /// <summary>"sign" to sign after saving; "take/" and a part to put the record's lines into it before.</summary>
     public string? Act { get; set; }
+
+    /// <summary>Puts text into a part.</summary>
+    public void Put(string part, string text)
+    {
+        switch (part)
+        {
+            case nameof(Subjective):
+                Subjective = text;
+                break;
+            case nameof(Objective):
+                Objective = text;
+                break;
+            case nameof(Assessment):
+                Assessment = text;
+                break;
+            case nameof(Plan):
+                Plan = text;
+                break;
+        }
+    }
 
     /// <summary>Fields for a note.</summary>
     public static NoteForm Of(Records.VisitNote note, Guid version)
