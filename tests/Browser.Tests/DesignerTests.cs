@@ -22,36 +22,7 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         var patient = await therapist.AddPatientAsync("Juniper Vale (invented)", "right shoulder", "Right");
         await therapist.StartVisitAsync(patient);
 
-        // Groups fold; each is opened by its own key, buttons are pressed by theirs.
-        await page.GotoAsync("/exercises/design");
-        await LiveAsync(page, open: false);
-        await PressAsync(page, "#show-end");
-        await Expect(page.Locator("#show-end")).ToHaveAttributeAsync("aria-pressed", "true");
-        await page.Locator("[data-grip=working-shoulder]").FocusAsync();
-        for (var i = 1; i <= 6; i++)
-        {
-            await page.Keyboard.PressAsync("PageUp");
-            await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", $"{10 * i}");
-        }
-
-        await PressAsync(page, "#add-pose");
-        await Expect(page.Locator("#show-1")).ToHaveAttributeAsync("aria-pressed", "true");
-        await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", "30");
-        await page.Locator("[data-grip=working-shoulder]").FocusAsync();
-        await page.Keyboard.PressAsync("ArrowUp");
-        await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", "31");
-        var share = await page.Locator("#results").InnerTextAsync();
-        await PressAsync(page, "#group-pulls > summary");
-        await PressAsync(page, "#add-link");
-        await Expect(page.Locator("#pull-0-at")).ToHaveValueAsync("palm");
-        await Expect(page.Locator("#results")).Not.ToHaveTextAsync(share);
-        await page.Locator("#pull-0-f100").FocusAsync();
-        await page.Keyboard.PressAsync("Control+a");
-        await page.Keyboard.TypeAsync("24");
-        foreach (var group in new[] { "what", "dose", "cautions", "words" })
-            await PressAsync(page, $"#group-{group} > summary");
-        await page.Locator("#sets").FillAsync("1");
-        await page.Locator("#repetitions").FillAsync("2");
+        await PoseByKeysAsync(page);
         await WriteAsync(page);
         await Expect(page.Locator("#no-faults")).ToBeVisibleAsync();
 
@@ -85,20 +56,7 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
             Assert.Empty(phone.Faults);
         }
 
-        // A second version leaves the program as it is until the therapist takes it.
-        await page.GotoAsync("/exercises/design/own-pier-arm-lift");
-        await LiveAsync(page);
-        await page.Locator("#name").FillAsync("Pier arm lift, slower");
-        await page.Locator("#out").FillAsync("4");
-        await PressAsync(page, "#save");
-        await Expect(page.Locator(".program-save")).ToContainTextAsync("version 2");
-        await page.GotoAsync(patient + "/program", new() { Timeout = 60_000 });
-        await Expect(page.Locator("#item-1-newer")).ToBeEnabledAsync();
-        await Expect(page.Locator("#item-1-name")).Not.ToContainTextAsync("slower");
-        await PressAsync(page, "#item-1-newer");
-        await Expect(page.Locator("#item-1-name")).ToContainTextAsync("slower");
-        await Expect(page.Locator("#item-1-newer")).ToHaveCountAsync(0);
-
+        await TakeSecondVersionAsync(page, patient);
         Assert.Empty(watched.Faults);
     }
 
@@ -206,6 +164,57 @@ public class DesignerTests(Chromium chromium) : IClassFixture<Chromium>
         var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Download" }).ClickAsync());
         Assert.Equal("own-pier-clam.json", download.SuggestedFilename);
         Assert.Empty(watched.Faults);
+    }
+
+    /// <summary>Start, middle and end with a band, by keys alone: groups fold, each is opened by its own key.</summary>
+    private static async Task PoseByKeysAsync(IPage page)
+    {
+        await page.GotoAsync("/exercises/design");
+        await LiveAsync(page, open: false);
+        await PressAsync(page, "#show-end");
+        await Expect(page.Locator("#show-end")).ToHaveAttributeAsync("aria-pressed", "true");
+        await page.Locator("[data-grip=working-shoulder]").FocusAsync();
+        for (var i = 1; i <= 6; i++)
+        {
+            await page.Keyboard.PressAsync("PageUp");
+            await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", $"{10 * i}");
+        }
+
+        await PressAsync(page, "#add-pose");
+        await Expect(page.Locator("#show-1")).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", "30");
+        await page.Locator("[data-grip=working-shoulder]").FocusAsync();
+        await page.Keyboard.PressAsync("ArrowUp");
+        await Expect(page.Locator("[data-grip=working-shoulder]")).ToHaveAttributeAsync("aria-valuenow", "31");
+        var share = await page.Locator("#results").InnerTextAsync();
+        await PressAsync(page, "#group-pulls > summary");
+        await PressAsync(page, "#add-link");
+        await Expect(page.Locator("#pull-0-at")).ToHaveValueAsync("palm");
+        await Expect(page.Locator("#results")).Not.ToHaveTextAsync(share);
+        await page.Locator("#pull-0-f100").FocusAsync();
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.TypeAsync("24");
+        foreach (var group in new[] { "what", "dose", "cautions", "words" })
+            await PressAsync(page, $"#group-{group} > summary");
+        await page.Locator("#sets").FillAsync("1");
+        await page.Locator("#repetitions").FillAsync("2");
+    }
+
+    /// <summary>A second version leaves the program as it is until the therapist takes it.</summary>
+    private static async Task TakeSecondVersionAsync(IPage page, string patient)
+    {
+        await page.GotoAsync("/exercises/design/own-pier-arm-lift");
+        await LiveAsync(page);
+        await page.Locator("#name").FillAsync("Pier arm lift, slower");
+        await page.Locator("#out").FillAsync("4");
+        await PressAsync(page, "#save");
+        await Expect(page.Locator(".program-save")).ToContainTextAsync("version 2");
+        await page.GotoAsync(patient + "/program", new() { Timeout = 60_000 });
+        await Expect(page.Locator("#item-1-newer")).ToBeEnabledAsync();
+        await Expect(page.Locator("#item-1-name")).Not.ToContainTextAsync("slower");
+        await PressAsync(page, "#item-1-newer");
+        await Expect(page.Locator("#item-1-name")).ToContainTextAsync("slower");
+        await Expect(page.Locator("#item-1-newer")).ToHaveCountAsync(0);
     }
 
     private static async Task LiveAsync(IPage page, bool open = true)
