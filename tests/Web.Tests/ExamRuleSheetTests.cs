@@ -21,7 +21,7 @@ public sealed class ExamRuleSheetTests
         await AnswerAsync(sheet, "hip-five-findings", "squat", "y");
         var again = (await SheetAsync(made)).Rules.Single(r => r.Rule.Id == "hip-five-findings");
         Assert.Equal(["rotation", "squat"], again.Given.Keys.Order());
-        Assert.Equal((2, 5), (again.Result.Scores[0].Low, again.Result.Scores[0].High));
+        Assert.Equal((2, 5), (again.Told.Scores[0].Low, again.Told.Scores[0].High));
         await AnswerAsync(sheet, "hip-five-findings", "squat", "unknown");
         Assert.Single((await made.RecordAsync()).Answers);
     }

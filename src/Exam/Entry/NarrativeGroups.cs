@@ -13,7 +13,7 @@ internal sealed record NarrativeGroup(Measure? Measure, int From, int To, List<T
 internal sealed class NarrativeGroups(List<Token> tokens, MeasureMatcher matcher, IReadOnlyList<Measure> measures)
 {
     /// <summary>Phrases of plain speech that mean a measure: all words of a row, in one clause, in any order. Our choice of phrases.</summary>
-    private static readonly ImmutableArray<(string[] Words, string MeasureId)> Phrases =
+    private static readonly ImmutableArray<(ImmutableArray<string> Words, string MeasureId)> Phrases =
     [
         (["run|runs|running|ran", "week"], "run-distance-week"),
         (["longest", "run"], "run-longest"),

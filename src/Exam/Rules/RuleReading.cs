@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 
 namespace MomentArm.Exam;
@@ -7,7 +8,7 @@ namespace MomentArm.Exam;
 /// <param name="Fault">What is wrong and what to do; null when it was understood.</param>
 public sealed record RuleReading(RuleValue? Value, string? Fault)
 {
-    private static readonly string[] UnknownWords = ["", "?", "u", "unknown", "not known"];
+    private static readonly ImmutableArray<string> UnknownWords = ["", "?", "u", "unknown", "not known"];
 
     /// <summary>Reads what was typed into an item: yes, no, y, n, unknown, a number with or without its unit, a choice.</summary>
     /// <param name="item">The item.</param>

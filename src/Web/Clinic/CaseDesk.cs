@@ -107,7 +107,7 @@ public sealed class CaseDesk(RecordsStores stores, ContentLibrary content, Clini
         if (visit is null)
             return DangerScreen.Judge(content.Exam.DangerSigns, new ScreenedPerson([], null), new Dictionary<string, DangerAnswer>(), []);
         var answers = visit.DangerAnswers.ToDictionary(a => a.SignId, a => a.Answer);
-        var positive = RuleSigns.Of(VisitRules.Of(visit, content.Exam.Rules).Select(r => r.Result));
+        var positive = RuleSigns.Of(VisitRules.Of(visit, content.Exam.Rules).Select(r => r.Told));
         foreach (var sign in positive)
             answers[sign.Id] = DangerAnswer.Yes;
         return DangerScreen.Judge(

@@ -8,9 +8,9 @@ namespace MomentArm.Web.Clinic;
 /// <param name="Rule">The rule.</param>
 /// <param name="Given">What was answered in the visit.</param>
 /// <param name="All">The same with what the record knows.</param>
-/// <param name="Result">What can be told.</param>
+/// <param name="Told">What can be told.</param>
 public sealed record VisitRule(
-    DecisionRule Rule, ImmutableDictionary<string, RuleValue> Given, ImmutableDictionary<string, RuleValue> All, RuleResult Result);
+    DecisionRule Rule, ImmutableDictionary<string, RuleValue> Given, ImmutableDictionary<string, RuleValue> All, RuleResult Told);
 
 /// <summary>The decision rules that were begun in a visit, as stored in its answers.</summary>
 public static class VisitRules

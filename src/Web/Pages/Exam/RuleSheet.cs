@@ -80,7 +80,7 @@ public sealed class RuleSheet
             From = who.Name,
             Clinic = (await desk.Stores.Patients.ClinicAsync(who)).Name,
             Gate = desk.GateOf(record),
-            Rules = [.. begun.Select(r => r.Result)],
+            Rules = [.. begun.Select(r => r.Told)],
             Answers = begun.ToDictionary(r => r.Rule.Id, r => (IReadOnlyDictionary<string, RuleValue>)r.All),
         }).ToText();
     }
