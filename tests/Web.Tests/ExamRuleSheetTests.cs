@@ -61,7 +61,7 @@ public sealed class ExamRuleSheetTests
         var sheet = await SheetAsync(made);
         foreach (var item in new[] { "suspected", "tender", "whole" })
             await AnswerAsync(sheet, "wells-dvt", item, "yes");
-        var refused = await new ProgramDesk(made.Desk).SaveAsync(made.Ada, made.Patient.Id, new HomeProgram { Items = [] }, null, null);
+        var refused = await new ProgramDesk(made.Desk).SaveAsync(made.Ada, made.Patient.Id, new HomeProgram { Items = [], DaysPerWeek = 3, EngineVersion = "1", ContentVersion = "1" }, null, null);
         Assert.Equal(ProgramDesk.StoppedSentence, Assert.IsType<SaveOutcome<ProgramVersion>.Refused>(refused).Sentence);
         await danger.ReloadAsync();
         var sign = Assert.Single(danger.PositiveRules);
