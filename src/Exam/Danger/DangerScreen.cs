@@ -108,7 +108,7 @@ public static class DangerScreen
     {
         GateState.Clear => "All danger signs asked, none present.",
         GateState.ProceedWithCare => "Go on with care: a sign is on record.",
-        GateState.Unfinished when regionUnknown => "No part of the body is named, so its danger signs have not been asked.",
+        GateState.Unfinished when regionUnknown => "No part of the body is named, so its danger signs have not been asked. Not asked is not no.",
         GateState.Unfinished => $"{unasked} danger {(unasked == 1 ? "sign has" : "signs have")} not been asked. Not asked is not no.",
         GateState.ReferBeforeExercise => "Refer before exercise: no new loading until a clinician records who cleared it.",
         GateState.SameDay => "Medical contact today; exercise waits.",
