@@ -58,7 +58,7 @@ public sealed class TrialDoseTests
         Assert.Equal((3, 10), (steps.Dose.Sets, steps.Dose.Repetitions));
         Assert.Contains(steps.Movement.Pulls, p => p.At.At.StartsWith("ankle", StringComparison.Ordinal));
         var words = Shipped.Library.Words("en", steps.Id);
-        Assert.Contains("before your feet touch", words.AllText, StringComparison.Ordinal);
+        Assert.Contains("before your feet come together", words.AllText, StringComparison.Ordinal);
         Assert.NotNull(words.ShortSpace);
         Assert.Contains(Shipped.Exercise("hip-hike").Movement.Frames[0].Contacts, c => c.Limb == Limb.Working && c.Surface == SurfaceKind.Step);
         Assert.Contains("hip bones level", Shipped.Library.Words("en", "single-leg-bridge").AllText, StringComparison.Ordinal);

@@ -126,7 +126,7 @@ public sealed class FindingsAndGoalsTests
         await ClinicApp.SubmitAsync(browser, path, "code-add", new() { ["code"] = "m76.32" });
         var row = Assert.Single((await made.RecordAsync()).Answers);
         Assert.Equal(("code", "M76.32", "M76.32 iliotibial band syndrome, left"), (row.Sheet, row.Item, row.Value));
-        foreach (var (typed, told) in new[] { ("iliotibial", "fits 3 codes"), ("unheard of", "No code here"), (" ", "No code here") })
+        foreach (var (typed, told) in new[] { ("iliotibial", "fits 3 codes"), ("unheard of", "No code here"), (" ", "Type a code") })
         {
             var answer = await ClinicApp.SubmitAsync(browser, path, "code-add", new() { ["code"] = typed });
             Assert.Contains(told, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);

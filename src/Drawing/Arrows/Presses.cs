@@ -17,6 +17,9 @@ internal static class Presses
     /// <summary>A knee that straightens by less than this over a towel presses on it, radians; our choice.</summary>
     private const double SmallKnee = 0.35;
 
+    /// <summary>How far outside the limbs the arrows of a loop end, so that they do not meet, meters.</summary>
+    private const double OutsideM = 0.2;
+
     /// <summary>Turns of joints smaller than this count as rest, radians; our choice.</summary>
     private const double SmallTurn = 0.08;
 
@@ -95,8 +98,8 @@ internal static class Presses
     {
         var (own, other) = (end.Place(place with { Limb = Limb.Working }), end.Place(place with { Limb = Limb.Other }));
         var apart = (own - other).Normalized();
-        yield return new Press(own, apart, false);
-        yield return new Press(other, -apart, false);
+        yield return new Press(own + OutsideM * apart, apart, false);
+        yield return new Press(other - OutsideM * apart, -apart, false);
     }
 
     private static Press? OntoTowel(Movement movement, PlacedFigure end)

@@ -83,6 +83,22 @@ public sealed class ArrowsTests
     }
 
     [Fact]
+    public void A_loop_that_does_not_give_way_is_pressed_outward_on_both_sides()
+    {
+        var lying = SampleMovements.All["knee presses down"];
+        var movement = lying with
+        {
+            View = ViewKind.Front, Aims = [JointAction.HipAbduction], Frames = [lying.Frames[0], lying.Frames[0]],
+            Props = [.. lying.Props, new Prop(PropKind.LoopBand, "kneeOuter", null, 0)],
+            Pulls = [new LoopPull(new BodyPlace("kneeOuter", Limb.Working, "kneeInner", 0.5), 0.06, new BandDose { F100N = 150, RestLengthM = 0.5 })],
+        };
+        var lines = Pictures.Combined(TestBody.Model, TestBody.Points, movement, Side.Right, PictureOptions.Usual)
+            .Scene.Shapes.Where(s => s.Name == "arrow").Select(s => s.Line).ToArray();
+        Assert.Equal(2, lines.Length);
+        Assert.True(ArrowLine.Distance(lines[0][^1], lines[1][^1]) > ArrowLine.Distance(lines[0][0], lines[1][0]) + 10);
+    }
+
+    [Fact]
     public void Small_motions_of_the_foot_have_an_arrow_in_the_close_up()
     {
         Assert.True(Arrows("arch rises").Single(s => s.Name == "arrow").Line is var rise && rise[^1].Y < rise[0].Y);
