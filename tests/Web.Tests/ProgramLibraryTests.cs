@@ -37,7 +37,7 @@ public sealed class ProgramLibraryTests
             if (page.Contains("Load not computed", StringComparison.Ordinal))
             {
                 // A landing has no pose held between its two ends; the page says so in place of numbers.
-                Assert.Equal(Purpose.Power, exercise.Purpose);
+                Assert.True(exercise.Purpose == Purpose.Power, $"{exercise.Id}: no load for this patient");
                 continue;
             }
 

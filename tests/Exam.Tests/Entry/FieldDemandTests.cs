@@ -56,6 +56,11 @@ public class FieldDemandTests
         // A change in percent without values.
         { "hip abd L up 30 %", true, "hip-abduction-strength.L:up 30 %" },
         { "hip abd L +30 %", true, "hip-abduction-strength.L:+30 %" },
+    };
+
+    /// <summary>More of the same.</summary>
+    public static readonly TheoryData<string, bool, string> MoreDemands = new()
+    {
         // Range as angle, deficit, sum; active and passive; knee bent.
         { "knee flex R 135, L lacks 10", true, "knee-flexion-range.R=135 knee-flexion-range.L=125[lacks 10]?" },
         { "knee flex L lacks 10", true, "knee-flexion-range.L:lacks 10" },
@@ -101,6 +106,7 @@ public class FieldDemandTests
 
     [Theory]
     [MemberData(nameof(Demands))]
+    [MemberData(nameof(MoreDemands))]
     public void What_is_written_becomes_this(string typed, bool isKnown, string expected)
     {
         var read = TypedEntry.Parse(typed, Shipped.Exam.Measures, isKnown ? Known : null);
