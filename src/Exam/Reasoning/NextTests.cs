@@ -5,10 +5,10 @@ namespace MomentArm.Exam;
 /// <summary>What one test would tell about one hypothesis.</summary>
 /// <param name="PatternId">The hypothesis.</param>
 /// <param name="Bits">Expected information, bits, 0 or more.</param>
-/// <param name="ChanceOfPositive">Expected share of positive results, 0 to 1.</param>
+/// <param name="PositiveShare">Expected share of positive results, 0 to 1.</param>
 /// <param name="IfPositive">Probability after a positive result.</param>
 /// <param name="IfNegative">Probability after a negative result.</param>
-public sealed record TestPromise(string PatternId, double Bits, double ChanceOfPositive, double IfPositive, double IfNegative);
+public sealed record TestPromise(string PatternId, double Bits, double PositiveShare, double IfPositive, double IfNegative);
 
 /// <summary>A test that was not done yet.</summary>
 /// <param name="Test">The test.</param>
